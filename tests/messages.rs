@@ -7,7 +7,7 @@ mod messages;
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 use files::files;
 use fluent::{FluentArgs, FluentBundle, FluentResource, FluentValue};
@@ -64,9 +64,30 @@ const SPOKEN_ONLY: [&str; 40] = [
 const MOST_COMBINED: usize = 3000;
 
 fn english() -> Vec<String> {
-    let files = files(Path::new("i18n/en"), "ftl");
+    let files = common("en");
     let texts = files.iter().map(|path| fs::read_to_string(path).unwrap());
     texts.collect()
+}
+
+/// The files of a language that all grounds have in common.
+fn common(tag: &str) -> Vec<PathBuf> {
+    let mut files = files(&Path::new("i18n").join(tag), "ftl");
+    files.retain(|path| !path.parent().unwrap().ends_with("grounds"));
+    files
+}
+
+/// The grounds that have words of their own.
+fn grounds(tag: &str) -> Vec<PathBuf> {
+    files(&Path::new("i18n").join(tag).join("grounds"), "ftl")
+}
+
+/// The words for rims and what goes with them in a file, which other messages are told with.
+fn terms(path: &Path) -> BTreeSet<String> {
+    let source = fs::read_to_string(path).unwrap();
+    let lines = source.lines().filter(|line| line.starts_with('-'));
+    lines
+        .map(|line| line.split_once(" = ").unwrap().0.to_owned())
+        .collect()
 }
 
 fn ids() -> BTreeSet<String> {
@@ -286,11 +307,17 @@ struct Language {
 }
 
 impl Language {
+    /// As it is spoken of a knot on a tube.
     fn read(tag: &str) -> Self {
+        Self::on(tag, None)
+    }
+
+    /// As it is spoken of a knot on the ground of this file, or on a tube.
+    fn on(tag: &str, ground: Option<&Path>) -> Self {
         let mut bundle = FluentBundle::new(vec![tag.parse().unwrap()]);
         bundle.set_use_isolating(false);
         let mut read = Vec::new();
-        for path in files(&Path::new("i18n").join(tag), "ftl") {
+        for path in common(tag) {
             let source = fs::read_to_string(&path).unwrap();
             let name = path.file_name().unwrap().to_string_lossy().into_owned();
             read.push((name, messages(&source)));
@@ -298,6 +325,17 @@ impl Language {
             let resource =
                 resource.unwrap_or_else(|(_, faults)| panic!("{}: {faults:?}", path.display()));
             bundle.add_resource(resource).unwrap();
+        }
+        if let Some(ground) = ground {
+            let source = fs::read_to_string(ground).unwrap();
+            let own = messages(&source);
+            let is_own = |id: &String| own.iter().any(|message| message.id == *id);
+            for (_, messages) in &mut read {
+                messages.retain(|message| !is_own(&message.id));
+            }
+            let name = ground.file_name().unwrap().to_string_lossy().into_owned();
+            read.push((name, own));
+            bundle.add_resource_overriding(FluentResource::try_new(source).unwrap());
         }
         Self {
             tag: tag.to_owned(),
@@ -391,15 +429,56 @@ fn slip(tag: &str, id: &str, text: &str) -> Option<String> {
     is_misheard.then(|| "right that is no side".to_owned())
 }
 
+/// A tube and every other ground.
+fn everywhere(tag: &str) -> Vec<Language> {
+    let others = grounds(tag).into_iter();
+    let others = others.map(|ground| Language::on(tag, Some(&ground)));
+    std::iter::once(Language::read(tag)).chain(others).collect()
+}
+
+#[test]
+fn a_ground_says_anew_only_what_there_is_and_in_every_language() {
+    let names = |tag: &str| -> Vec<String> {
+        let files = grounds(tag).into_iter();
+        files
+            .map(|path| path.file_stem().unwrap().to_string_lossy().into_owned())
+            .collect()
+    };
+    assert!(names("en").len() >= 3);
+    for tag in tags() {
+        assert_eq!(names(&tag), names("en"), "{tag}");
+        let common: BTreeSet<String> = common(&tag)
+            .iter()
+            .flat_map(|path| messages(&fs::read_to_string(path).unwrap()))
+            .map(|message| message.id)
+            .collect();
+        let rims = terms(&Path::new("i18n").join(&tag).join("rims.ftl"));
+        for ground in grounds(&tag) {
+            let name = ground.display();
+            let own = terms(&ground);
+            let unknown: Vec<_> = own.difference(&rims).collect();
+            assert!(unknown.is_empty(), "{name}: {unknown:?}");
+            assert!(!own.is_empty(), "{name}");
+            for message in messages(&fs::read_to_string(&ground).unwrap()) {
+                let id = &message.id;
+                assert!(common.contains(id), "{name}: {id} is no message");
+            }
+        }
+    }
+}
+
 #[test]
 fn every_message_is_whole_whatever_it_is_told() {
-    for tag in tags() {
-        let language = Language::read(&tag);
+    for (tag, language) in tags().iter().flat_map(|tag| {
+        everywhere(tag)
+            .into_iter()
+            .map(move |language| (tag, language))
+    }) {
         let mut formatted = 0;
         for Message { id, .. } in language.messages() {
             for args in tellings(id, &[&language]) {
                 let text = language.text(id, &args);
-                if let Some(slip) = slip(&tag, id, &text) {
+                if let Some(slip) = slip(tag, id, &text) {
                     panic!("{tag} {id} {args:?}: {slip} in {text}");
                 }
                 if id.contains("-say") {
@@ -439,8 +518,11 @@ fn no_words_run_on_longer_than_a_breath() {
         [2, 2, 2]
     );
     let mut too_long = BTreeMap::new();
-    for tag in tags() {
-        let language = Language::read(&tag);
+    for (tag, language) in tags().iter().flat_map(|tag| {
+        everywhere(tag)
+            .into_iter()
+            .map(move |language| (tag, language))
+    }) {
         let mut longest = 0;
         let heard = language.files.iter();
         let heard = heard.filter(|(file, _)| !SILENT_FILES.contains(&file.as_str()));

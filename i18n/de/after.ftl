@@ -7,32 +7,41 @@
 
 # Example: Nimm die 6 Stifte am Kopf heraus, einen nach dem anderen, und leg sie in eine Schale.
 lift-say = { $task ->
-        [secure] Alles liegt. Bevor du den Knoten abhebst, markiere Fuß-Bucht 1 mit einem Stück Klebeband, und sieh zu, dass { $ends ->
+        [secure] Alles liegt. { -before-lifting } markiere { -bottom-bight } 1 mit einem Stück Klebeband, und sieh zu, dass { $ends ->
             [2] keines der beiden Enden
            *[other] keines der { $ends } Enden
         } zurückrutschen kann: Ein loser Knoten in jedem genügt.
         [top-pins] Zieh das Klebeband vom Rohr, nicht die Marke, dann nimm die { $pins } Stifte am Kopf heraus, einen nach dem anderen, und leg sie in eine Schale.
         [slide-ring] Zieh den Kopf-Ring, wenn es einen gibt, vom Rohr ab. Die Buchten bleiben, wie sie sind.
         [bottom-pins] Halte den Knoten mit einer Hand, und nimm die { $pins } Stifte am Fuß heraus.
-       *[slip-off] Schieb den Knoten zum Kopf hin vom Rohr und auf den Gegenstand, genau so herum wie auf dem Rohr. Dreh ihn, bis die Enden dort herauskommen, wo du sie haben willst.
+        [over-ball] Schieb den Knoten zum Kopf hin vom Rohr und über die Kugel, genau so herum wie auf dem Rohr. Dabei gehen die Ränder zusammen, und die Mitte bleibt so weit, wie sie ist.
+        [marks] Zieh die Bänder unter den Schnüren heraus, immer ein kleines Stück, eines nach dem anderen. Der Knoten bleibt, wo er ist.
+        [draw-pins] Zieh die T-Stifte heraus, einen nach dem anderen, zuerst die an der Kante, und halte mit der anderen Hand die Matte flach. Leg sie in eine Schale.
+       *[slip-off] Schieb den Knoten zum Kopf hin vom Rohr und auf den Gegenstand, genau so herum wie { -on-the-tube }. Dreh ihn, bis die Enden dort herauskommen, wo du sie haben willst.
     }
 
 lift-say-brief = { $task ->
-        [secure] Markiere Fuß-Bucht 1, sichere die { $ends } Enden.
+        [secure] Markiere { -bottom-bight } 1, sichere die { $ends } Enden.
         [top-pins] Stifte am Kopf heraus, { $pins } Stück.
         [slide-ring] Kopf-Ring ab, wenn es einen gibt.
         [bottom-pins] Stifte am Fuß heraus, { $pins } Stück.
-       *[slip-off] Schieb den Knoten auf den Gegenstand, genau so herum wie auf dem Rohr.
+        [over-ball] Schieb den Knoten über die Kugel, genau so herum wie auf dem Rohr.
+        [marks] Bänder unter den Schnüren heraus.
+        [draw-pins] T-Stifte einzeln heraus, { $pins } je Kreis, Matte flach.
+       *[slip-off] Schieb den Knoten auf den Gegenstand, genau so herum wie { -on-the-tube }.
     }
 
 lift-say-teach = { $task ->
-        [secure] Alles liegt. Bevor du den Knoten abhebst, markiere Fuß-Bucht 1 mit einem Stück Klebeband: Sind die Stifte draußen, sieht eine Bucht aus wie die andere, und ab der markierten zählst du. Sieh zu, dass { $ends ->
+        [secure] Alles liegt. { -before-lifting } markiere { -bottom-bight } 1 mit einem Stück Klebeband: { -once-they-are-gone } sieht eine Bucht aus wie die andere, und ab der markierten zählst du. Sieh zu, dass { $ends ->
             [2] keines der beiden Enden
            *[other] keines der { $ends } Enden
         } zurückrutschen kann: Ein loser Knoten in jedem genügt.
         [top-pins] Zieh das Klebeband vom Rohr, nicht die Marke, dann nimm die { $pins } Stifte am Kopf heraus, einen nach dem anderen, und leg sie in eine Schale. Die Buchten bleiben, wo sie sind, denn die Kreuzungen halten sie.
         [slide-ring] Zieh den Kopf-Ring, wenn es einen gibt, vom Rohr ab. Zieh langsam, damit er keine Bucht mitnimmt.
         [bottom-pins] Halte den Knoten mit einer Hand, damit er nicht aufspringt, und nimm die { $pins } Stifte am Fuß heraus.
+        [over-ball] Schieb den Knoten zum Kopf hin vom Rohr und über die Kugel, genau so herum wie auf dem Rohr, ohne dass er sich verdreht. Dabei gehen die Ränder zusammen, und die Mitte bleibt so weit, wie sie ist: Sie hält ihn auf der Kugel, während du ihn durchholst.
+        [marks] Zieh die Bänder unter den Schnüren heraus, immer ein kleines Stück, eines nach dem anderen. Der Knoten bleibt, wo er ist. Ein Band, das nicht kommt, schneidest du zwischen zwei Buchten durch und ziehst die Stücke heraus.
+        [draw-pins] Zieh die T-Stifte heraus, einen nach dem anderen, zuerst die an der Kante, und leg sie in eine Schale. Halte mit der anderen Hand die Matte flach: Was auf einmal frei wird, springt auf und verliert seine Ordnung.
        *[slip-off] Schieb den Knoten zum Kopf hin vom Rohr und auf den Gegenstand, genau so herum wie auf dem Rohr, ohne dass er sich verdreht. Er ist locker, und das muss er sein. Dreh ihn, bis die Enden dort herauskommen, wo du sie haben willst.
     }
 
@@ -41,6 +50,9 @@ lift-show = { $task ->
         [top-pins] Nimm die Kopfstifte heraus
         [slide-ring] Zieh den Kopfring ab, wenn es einen gibt
         [bottom-pins] Nimm die Fußstifte heraus
+        [over-ball] Schieb den Knoten über die Kugel
+        [marks] Nimm die Bänder heraus
+        [draw-pins] Zieh die T-Stifte heraus
        *[slip-off] Schieb den Knoten auf den Gegenstand
     }
 
@@ -52,6 +64,9 @@ lift-show-note = { $task ->
         [top-pins] { $pins } Stück, in eine Schale
         [slide-ring] Die Buchten bleiben, wie sie sind
         [bottom-pins] { $pins } Stück; halte den Knoten mit einer Hand
+        [over-ball] So herum wie auf dem Rohr: Die Ränder gehen zusammen, die Mitte bleibt
+        [marks] Unter den Schnüren hervor; der Knoten bleibt
+        [draw-pins] { $pins } je Kreis, einen nach dem anderen; halte die Matte flach
        *[slip-off] So herum wie auf dem Rohr, die Enden, wo du sie haben willst
     }
 
@@ -85,8 +100,8 @@ fair-say = { $whole ->
             [yes] Beginne am stehenden Ende.
            *[no] { "" }
         } Bahn { $leg } von { $legs }, von { $heading ->
-            [falling] Kopf-Bucht { $from } hinab zu Fuß-Bucht { $to }
-           *[rising] Fuß-Bucht { $from } hoch zu Kopf-Bucht { $to }
+            [falling] { -top-bight } { $from } { -down } zu { -bottom-bight } { $to }
+           *[rising] { -bottom-bight } { $from } { -up } zu { -top-bight } { $to }
         }: { $known ->
             [yes] Hol etwa { $draw } Lose heraus und gib sie weiter. Das macht { $gathered } in der Hand.
            *[no] Hol Lose heraus, nur so viel, dass die Kreuzungen bleiben, wo sie sind, und gib sie weiter.
@@ -108,8 +123,8 @@ fair-say-brief = { $whole ->
             [one] { "" }
            *[other] , Durchgang { $pass }
         }. { $heading ->
-            [falling] Kopf-Bucht { $from }, hinab zu Fuß-Bucht { $to }
-           *[rising] Fuß-Bucht { $from }, hoch zu Kopf-Bucht { $to }
+            [falling] { -top-bight } { $from }, { -down-short } zu { -bottom-bight } { $to }
+           *[rising] { -bottom-bight } { $from }, { -up-short } zu { -top-bight } { $to }
         }: { $known ->
             [yes] Hol { $draw }.
            *[no] Hol die Lose.
@@ -146,8 +161,8 @@ fair-say-teach = { $whole ->
             } Beginne am stehenden Ende.
            *[no] { "" }
         } Bahn { $leg } von { $legs }, von { $heading ->
-            [falling] Kopf-Bucht { $from } hinab zu Fuß-Bucht { $to }
-           *[rising] Fuß-Bucht { $from } hoch zu Kopf-Bucht { $to }
+            [falling] { -top-bight } { $from } { -down } zu { -bottom-bight } { $to }
+           *[rising] { -bottom-bight } { $from } { -up } zu { -top-bight } { $to }
         }: Heb sie mit dem Marlspieker an, { $known ->
             [yes] hol etwa { $draw } Lose heraus, und gib sie an der Schnur entlang weiter. Das macht { $gathered } in der Hand.
            *[no] hol Lose heraus, nur so viel, dass die Kreuzungen bleiben, wo sie sind, und gib sie an der Schnur entlang weiter.
@@ -161,8 +176,8 @@ fair-say-teach = { $whole ->
 fair-show = { $whole ->
         [yes] Durchholen, { $round } von { $rounds }
        *[no] { $heading ->
-            [falling] Kopf { $from } hinab zu Fuß { $to }
-           *[rising] Fuß { $from } hoch zu Kopf { $to }
+            [falling] { -top } { $from } { -down-short } zu { -bottom } { $to }
+           *[rising] { -bottom } { $from } { -up-short } zu { -top } { $to }
         }
     }
 
@@ -202,12 +217,12 @@ finish-say = { $task ->
         } { $end ->
             [standing] Das stehende Ende vom Anfang
            *[working] Das Arbeitsende
-        } ist an Fuß-Bucht { $pin }. Führe es hoch auf Kopf-Bucht { $top } zu, neben { $cords ->
+        } ist an { -bottom-bight } { $pin }. Führe es { -up } auf { -top-bight } { $top } zu, neben { $cords ->
             [one] der Schnur her, die dort liegt,
            *[other] den { $cords } Schnüren her, die dort liegen,
         } auf der { $lane ->
-            [top] Kopf-Seite.
-           *[bottom] Fuß-Seite.
+            [top] { -top-side }.
+           *[bottom] { -bottom-side }.
         } { $under ->
             [yes] { $order } Zieh es stramm. Wo es herauskommt, schneidest du es später ab.
            *[no] Steck es unter der ersten Schnur durch, die Platz lässt. Wo es herauskommt, schneidest du es später ab.
@@ -215,9 +230,10 @@ finish-say = { $task ->
         [join] { $strands ->
             [one] { "" }
            *[other] Strang { $strand }.
-        } Zwischen Fuß-Bucht { $pin } und Kopf-Bucht { $top }, in Reihe { $row } vom Fuß her, sind zwei Schnüre angesteckt. Zieh beide Enden stramm und sieh nach, dass keines aus seiner Kreuzung gerutscht ist. Wo sie herauskommen, schneidest du sie später ab.
+        } Zwischen { -bottom-bight } { $pin } und { -top-bight } { $top }, in Reihe { $row } { -from-the-bottom }, sind zwei Schnüre angesteckt. Zieh beide Enden stramm und sieh nach, dass keines aus seiner Kreuzung gerutscht ist. Wo sie herauskommen, schneidest du sie später ab.
         [trim] Schneide jedes der { $ends } Enden ab, wo es unter den Schnüren herauskommt, und lass einen Stummel stehen, so lang, wie die Schnur dick ist.
         [seal] Ist die Schnur aus Nylon, Polyester oder einem anderen Stoff, der schmilzt, dann zieh jeden Stummel etwas heraus, verschweiße ihn abseits vom Knoten mit Hitze, lass ihn kalt werden und schieb ihn wieder darunter. Naturfaser wird nicht verschweißt: Ein Tropfen Leim hält sie.
+        [press] Press die Matte flach, unter einem Brett, auf dem etwas Schweres liegt. Dann näh sie von unten, wo Schnüre sich kreuzen, oder halte die Kreuzungen mit Leim, damit sie ihre Form behält.
        *[done] Der Knoten ist fertig: { $leads } Parten, { $bights } Buchten{ $nested ->
            [one] { "" }
           *[other] , { $nested } ineinander{ $lands ->
@@ -239,12 +255,12 @@ finish-say-brief = { $task ->
         } { $end ->
             [standing] Stehendes Ende
            *[working] Arbeitsende
-        }, Fuß-Bucht { $pin }, neben { $cords ->
+        }, { -bottom-bight } { $pin }, neben { $cords ->
             [one] der Schnur
            *[other] { $cords } Schnüren
-        } hoch auf Kopf-Bucht { $top } zu, { $lane ->
-            [top] Kopf-Seite.
-           *[bottom] Fuß-Seite.
+        } { -up } auf { -top-bight } { $top } zu, { $lane ->
+            [top] { -top-side }.
+           *[bottom] { -bottom-side }.
         } { $under ->
             [yes] { $order }
            *[no] Unter der ersten Schnur durch, die Platz lässt.
@@ -252,9 +268,10 @@ finish-say-brief = { $task ->
         [join] { $strands ->
             [one] { "" }
            *[other] Strang { $strand }.
-        } Angesteckt zwischen Fuß-Bucht { $pin } und Kopf-Bucht { $top }, Reihe { $row }: beide Enden stramm.
+        } Angesteckt zwischen { -bottom-bight } { $pin } und { -top-bight } { $top }, Reihe { $row }: beide Enden stramm.
         [trim] Schneide die { $ends } Enden ab, auf einen Stummel, so lang, wie die Schnur dick ist.
         [seal] Verschweiße die { $ends } Enden, wenn sie schmelzen, und schieb sie wieder darunter.
+        [press] Press die Matte flach, dann näh oder leim sie von unten.
        *[done] Fertig: { $leads } Parten, { $bights } Buchten{ $nested ->
            [one] { "" }
           *[other] , { $nested } ineinander{ $lands ->
@@ -279,12 +296,12 @@ finish-say-teach = { $task ->
         } { $end ->
             [standing] Das stehende Ende vom Anfang
            *[working] Das Arbeitsende
-        } ist an Fuß-Bucht { $pin }. Führe es hoch auf Kopf-Bucht { $top } zu, neben { $cords ->
+        } ist an { -bottom-bight } { $pin }. Führe es { -up } auf { -top-bight } { $top } zu, neben { $cords ->
             [one] der Schnur her, die dort liegt,
            *[other] den { $cords } Schnüren her, die dort liegen,
         } auf der { $lane ->
-            [top] Kopf-Seite.
-           *[bottom] Fuß-Seite.
+            [top] { -top-side }.
+           *[bottom] { -bottom-side }.
         } { $under ->
             [yes] { $order } Zieh es stramm. Wo es herauskommt, schneidest du es später ab.
            *[no] Steck es unter der ersten Schnur durch, die Platz lässt. Wo es herauskommt, schneidest du es später ab.
@@ -295,9 +312,10 @@ finish-say-teach = { $task ->
         [join] { $strands ->
             [one] { "" }
            *[other] Strang { $strand }.
-        } Zwischen Fuß-Bucht { $pin } und Kopf-Bucht { $top }, in Reihe { $row } vom Fuß her, sind zwei Schnüre angesteckt. Zieh beide Enden stramm, eines nach dem anderen, und sieh nach, dass keines aus seiner Kreuzung gerutscht ist: sie hält und verdeckt die beiden. Wo sie herauskommen, schneidest du sie später ab.
+        } Zwischen { -bottom-bight } { $pin } und { -top-bight } { $top }, in Reihe { $row } { -from-the-bottom }, sind zwei Schnüre angesteckt. Zieh beide Enden stramm, eines nach dem anderen, und sieh nach, dass keines aus seiner Kreuzung gerutscht ist: sie hält und verdeckt die beiden. Wo sie herauskommen, schneidest du sie später ab.
         [trim] Vorher muss alles fertig durchgeholt sein: Abgeschnittene Schnur kommt nicht wieder. Schneide jedes der { $ends } Enden ab, wo es unter den Schnüren herauskommt, und lass einen Stummel stehen, so lang, wie die Schnur dick ist.
         [seal] Ist die Schnur aus Nylon, Polyester oder einem anderen Stoff, der schmilzt, dann zieh jeden Stummel etwas heraus, verschweiße ihn abseits vom Knoten mit Hitze, damit er nicht ausfranst, lass ihn kalt werden und schieb ihn wieder darunter. Naturfaser wird nicht verschweißt: Ein Tropfen Leim hält sie.
+        [press] Press die Matte flach, unter einem Brett, auf dem etwas Schweres liegt. Dann näh sie von unten, wo Schnüre sich kreuzen, oder halte die Kreuzungen mit Leim, damit sie ihre Form behält. Ein Stich an jeder dritten Kreuzung genügt, und von oben darf keiner zu sehen sein.
        *[done] Der Knoten ist fertig: { $leads } Parten, { $bights } Buchten{ $nested ->
            [one] { "" }
           *[other] , { $nested } ineinander{ $lands ->
@@ -314,12 +332,13 @@ finish-say-teach = { $task ->
 
 finish-show = { $task ->
         [tuck] { $end ->
-            [standing] Stehendes Ende an Fuß { $pin }
-           *[working] Arbeitsende an Fuß { $pin }
+            [standing] Stehendes Ende an { -bottom } { $pin }
+           *[working] Arbeitsende an { -bottom } { $pin }
         }
         [join] Zieh die Ansteckstelle stramm
         [trim] Schneide die { $ends } Enden kurz
         [seal] Verschweiße die { $ends } Enden
+        [press] Press die Matte, dann näh oder leim sie
        *[done] Der Knoten ist fertig
     }
 
@@ -327,16 +346,17 @@ finish-show-note = { $task ->
         [tuck] Neben { $cords ->
             [one] der Schnur
            *[other] den { $cords } Schnüren
-        } her auf Kopf { $top } zu, auf der { $lane ->
-            [top] Kopf-Seite
-           *[bottom] Fuß-Seite
+        } her auf { -top } { $top } zu, auf der { $lane ->
+            [top] { -top-side }
+           *[bottom] { -bottom-side }
         }{ $under ->
             [yes] . Abschneiden, wo es herauskommt
            *[no] , unter der ersten Schnur durch, die Platz lässt
         }
-        [join] Zwischen Fuß { $pin } und Kopf { $top }, Reihe { $row }. Beide Enden sind in ihrer Kreuzung
+        [join] Zwischen { -bottom } { $pin } und { -top } { $top }, Reihe { $row }. Beide Enden sind in ihrer Kreuzung
         [trim] Ein Stummel, so lang, wie die Schnur dick ist
         [seal] Abseits vom Knoten, dann wieder darunter; Leim für Naturfaser
+        [press] Von unten, wo Schnüre sich kreuzen
        *[done] { $leads } Parten, { $bights } Buchten{ $nested ->
            [one] { "" }
           *[other] , { $nested } ineinander{ $lands ->
@@ -352,6 +372,7 @@ finish-show-note = { $task ->
 caution-say = { $caution ->
         [pins] Achte auf die Stifte: Sie stehen vor, also halte Augen und Handflächen von ihnen fern.
         [blades] Schneide und stich immer vom Körper weg, die andere Hand hinter der Klinge oder der Spitze.
+        [needle] Stich mit der Nadel von der Hand weg, die die Matte hält. Mit Leim: öffne ein Fenster, und halte ihn von Haut und Augen fern.
         [heat] Vorsicht, heiß. Öffne ein Fenster, halte die Flamme fern vom Knoten und von allem, was brennt, und fass das Ende nicht an, bis es kalt ist: Geschmolzene Schnur klebt an der Haut. Ein verschweißtes Ende kann scharf sein.
         [load] Der Knoten bekleidet und schmückt. Lass ihn nie einen Menschen oder eine Last halten; wo etwas halten muss, beachte die örtlichen Vorschriften und frag Fachleute.
         [children] Halte Schnüre, Stifte und kleine Teile von kleinen Kindern fern, und leg nie eine Schnur um einen Hals.
@@ -363,6 +384,7 @@ caution-say = { $caution ->
 caution-show = { $caution ->
         [pins] Stifte stehen vor: Achte auf Augen und Handflächen.
         [blades] Schneide und stich immer vom Körper weg.
+        [needle] Nadel weg von der Hand, die hält. Leim: lüften, fern von Haut und Augen.
         [heat] Lüften. Fern von allem, was brennt. Geschmolzene Schnur klebt auf der Haut und macht Brandwunden: abkühlen lassen. Verschweißte Enden können scharf sein.
         [load] Nur Zierde: nie für einen Menschen oder eine Last. Wo etwas halten muss: örtliche Vorschriften beachten, Fachleute fragen.
         [children] Schnüre, Stifte und kleine Teile von kleinen Kindern fernhalten; nie eine Schnur um einen Hals.

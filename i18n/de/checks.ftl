@@ -41,8 +41,8 @@ check-say = { $ends ->
                *[9] Der neunte Durchgang von Strang { $strand } liegt.
             }
         } Halt an und sieh nach. { $whole ->
-            [yes] An jedem Stift
-           *[no] An jedem Stift dieses Strangs
+            [yes] An jedem { -pin }
+           *[no] An jedem { -pin } dieses Strangs
         } { $cords ->
             [one] liegt eine Schnur
            *[other] liegen { $cords } Schnüre nebeneinander
@@ -72,17 +72,17 @@ check-say = { $ends ->
             [7] Siebter Durchgang, Runde
             [8] Achter Durchgang, Runde
            *[9] Neunter Durchgang, Runde
-        } { $round } von { $rounds } liegt, und die Schnur ist an Fuß-Stift { $at }. { $counted ->
+        } { $round } von { $rounds } liegt, und die Schnur ist an { -bottom-pin } { $at }. { $counted ->
             [yes] { $crossings ->
                 [0] Noch kreuzt sich nichts.
-                [one] Auf dem Rohr liegt eine Kreuzung.
-               *[other] Auf dem Rohr liegen { $crossings } Kreuzungen.
+                [one] { -On-the-tube } liegt eine Kreuzung.
+               *[other] { -On-the-tube } liegen { $crossings } Kreuzungen.
             }
            *[no] { $cords ->
-                [one] An jedem Stift, um den sie schon läuft, liegt eine Schnur.
-               *[other] An jedem Stift, um den sie schon läuft, liegen { $cords } Schnüre nebeneinander.
+                [one] An jedem { -pin }, um den sie schon läuft, liegt eine Schnur.
+               *[other] An jedem { -pin }, um den sie schon läuft, liegen { $cords } Schnüre nebeneinander.
             }
-        } Sieh dir die letzte Bahn an, von Kopf-Stift { $from } hinab zu Fuß-Stift { $to }. { $order }
+        } Sieh dir die letzte Bahn an, von { -top-pin } { $from } { -down } zu { -bottom-pin } { $to }. { $order }
     } Sieht es so aus, drück Weiter, sonst Falsch.
 
 # Example: Nachsehen. Runde 3 von 6, an Fuß-Stift 4, 3 Kreuzungen.
@@ -101,10 +101,10 @@ check-say-brief = Nachsehen. { $strands ->
             [8] Achter Durchgang liegt,
            *[9] Neunter Durchgang liegt,
         } { $cords ->
-            [one] eine Schnur je Stift.
-           *[other] { $cords } Schnüre je Stift.
+            [one] eine Schnur je { -pin }.
+           *[other] { $cords } Schnüre je { -pin }.
         }
-       *[no] Runde { $round } von { $rounds }, an Fuß-Stift { $at }. Letzte Bahn. { $order }
+       *[no] Runde { $round } von { $rounds }, an { -bottom-pin } { $at }. Letzte Bahn. { $order }
     }
 
 check-say-teach = { $ends ->
@@ -131,9 +131,9 @@ check-say-teach = { $ends ->
                 [8] Der achte Durchgang von Strang { $strand } liegt.
                *[9] Der neunte Durchgang von Strang { $strand } liegt.
             }
-        } Dreh das Rohr einmal ganz herum und sieh dir alles an, bevor es weitergeht: Ein Fehler ist jetzt leicht behoben und später schwer. { $whole ->
-            [yes] An jedem Stift
-           *[no] An jedem Stift dieses Strangs
+        } { -turn-it-round } und sieh dir alles an, bevor es weitergeht: Ein Fehler ist jetzt leicht behoben und später schwer. { $whole ->
+            [yes] An jedem { -pin }
+           *[no] An jedem { -pin } dieses Strangs
         } { $cords ->
             [one] liegt eine Schnur
            *[other] liegen { $cords } Schnüre nebeneinander, ohne einander je zu kreuzen
@@ -151,7 +151,7 @@ check-say-teach = { $ends ->
            *[no] .
         }
        *[no] { $first ->
-            [yes] Halt an und sieh nach. Ein Fehler ist in der Runde, in der er passiert, am leichtesten zu finden; eine Runde ist eine Bahn hoch und eine Bahn hinab.
+            [yes] Halt an und sieh nach. Ein Fehler ist in der Runde, in der er passiert, am leichtesten zu finden; eine Runde ist eine Bahn { -up } und eine Bahn { -down }.
            *[no] Halt an und sieh nach.
         } { $strands ->
             [one] { "" }
@@ -166,29 +166,29 @@ check-say-teach = { $ends ->
             [7] Siebter Durchgang, Runde
             [8] Achter Durchgang, Runde
            *[9] Neunter Durchgang, Runde
-        } { $round } von { $rounds } liegt, und die Schnur ist an Fuß-Stift { $at }. { $counted ->
+        } { $round } von { $rounds } liegt, und die Schnur ist an { -bottom-pin } { $at }. { $counted ->
             [yes] { $crossings ->
                 [0] Noch kreuzt sich nichts.
-                [one] Auf dem Rohr liegt eine Kreuzung.
-               *[other] Auf dem Rohr liegen { $crossings } Kreuzungen.
+                [one] { -On-the-tube } liegt eine Kreuzung.
+               *[other] { -On-the-tube } liegen { $crossings } Kreuzungen.
             }
            *[no] { $cords ->
-                [one] An jedem Stift, um den sie schon läuft, liegt eine Schnur.
-               *[other] An jedem Stift, um den sie schon läuft, liegen { $cords } Schnüre nebeneinander.
+                [one] An jedem { -pin }, um den sie schon läuft, liegt eine Schnur.
+               *[other] An jedem { -pin }, um den sie schon läuft, liegen { $cords } Schnüre nebeneinander.
             }
-        } Sieh dir die letzte Bahn an, von Kopf-Stift { $from } hinab zu Fuß-Stift { $to }. { $order }
+        } Sieh dir die letzte Bahn an, von { -top-pin } { $from } { -down } zu { -bottom-pin } { $to }. { $order }
     } Sieht es so aus, drück Weiter, sonst Falsch.
 
 # Example: Nachsehen: Runde 3 von 6
 check-show = { $ends ->
         [yes] { $whole ->
             [yes] { $cords ->
-                [one] Nachsehen: 1 Schnur an jedem Stift
-               *[other] Nachsehen: { $cords } Schnüre an jedem Stift
+                [one] Nachsehen: 1 Schnur an jedem { -pin }
+               *[other] Nachsehen: { $cords } Schnüre an jedem { -pin }
             }
            *[no] { $cords ->
-                [one] Nachsehen: 1 Schnur an ihren Stiften
-               *[other] Nachsehen: { $cords } Schnüre an ihren Stiften
+                [one] Nachsehen: 1 Schnur an ihren { -pins-dat }
+               *[other] Nachsehen: { $cords } Schnüre an ihren { -pins-dat }
             }
         }
        *[no] Nachsehen: Runde { $round } von { $rounds }
@@ -206,18 +206,18 @@ check-show-note = { $ends ->
        *[no] { $counted ->
             [yes] { $crossings ->
                 [0] Noch kreuzt sich nichts.
-                [one] 1 Kreuzung auf dem Rohr.
-               *[other] { $crossings } Kreuzungen auf dem Rohr.
+                [one] 1 Kreuzung { -on-the-tube }.
+               *[other] { $crossings } Kreuzungen { -on-the-tube }.
             }
            *[no] { $cords ->
-                [one] Bisher 1 Schnur an jedem Stift.
-               *[other] Bisher { $cords } Schnüre an jedem Stift.
+                [one] Bisher 1 Schnur an jedem { -pin }.
+               *[other] Bisher { $cords } Schnüre an jedem { -pin }.
             }
-        } Die Schnur ist an Fuß { $at }.
+        } Die Schnur ist an { -bottom } { $at }.
     }
 
 # Example: Letzte Bahn, von Kopf 1: geht einmal drüber, einmal drunter
-check-show-note-last = Letzte Bahn, von Kopf { $from }: { $order }
+check-show-note-last = Letzte Bahn, von { -top } { $from }: { $order }
 
 # One crossing of the last leg, as it lies there; those of the leg are said one after the other, in $order.
 # Example: Sie geht über eine Schnur, taucht unter 2 durch, geht über eine.

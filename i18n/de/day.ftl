@@ -24,7 +24,7 @@ cord-left = { $known ->
         }{ $ends ->
             [yes] , dann endet diese Schnur.
            *[no] ; bis zum Ende dieser Schnur sind es { $all }.
-        } Wie viel Schnur das ist, weiß ich nur von einem Knoten, der mit Rohr und Schnur geplant wurde.
+        } Wie viel Schnur das ist, weiß ich nur von einem Knoten, { -planned-so }
     }
 cord-left-done = Alles liegt. Es wird keine Schnur mehr gebraucht.
 
@@ -51,7 +51,7 @@ cord-reaches = Das Maß ist vergessen.
 
 measuring = { $small ->
         [yes] Und was darüber ist?
-       *[no] Miss die Schnur von dem Stift, an dem sie ist, bis zu ihrem Ende; eine, die noch nicht begonnen ist, ganz.
+       *[no] Miss die Schnur von dem { -pin }, an dem sie ist, bis zu ihrem Ende; eine, die noch nicht begonnen ist, ganz.
     } Bisher { $length }. Weiter zählt { $step } dazu.
 measuring-so-far = Bisher { $length }.
 measuring-phase = Die Schnur messen
@@ -68,24 +68,24 @@ counting-keys-typed = Weiter: das ist es. Zurück nimmt die letzte Ziffer weg.
 fault-phase = Die Bahn suchen
 # $asked: pin, row or nth. $number of $of. $hand: the way that pins are counted.
 fault-so-far = { $asked ->
-        [pin] Fuß-Stift { $number }
+        [pin] { -bottom-pin } { $number }
         [row] Reihe { $number } von { $of }
        *[nth] Kreuzung { $number } von { $of }
     }.
-fault-pin = Neben welchem Fuß-Stift ist der Fehler? Er liegt senkrecht über dem Stift oder { $hand ->
+fault-pin = Neben welchem { -bottom-pin } ist der Fehler? Er liegt { -straight-above } dem { -pin } oder { $hand ->
         [left] links
        *[right] rechts
-    } von ihm, noch vor dem nächsten. Bisher Stift { $number } von { $of }. Weiter: ein Stift mehr.
-fault-row = In welcher Reihe von Kreuzungen, vom Fuß her gezählt? Bisher Reihe { $number } von { $of }. Weiter: eine Reihe höher.
-fault-nth = In dieser Reihe liegen dort { $of } Kreuzungen. Welche ist es, vom Stift aus gezählt? Bisher Nummer { $number }. Weiter: eine mehr.
+    } von ihm, noch vor dem nächsten. Bisher { -pin } { $number } von { $of }. Weiter: ein { -pin } mehr.
+fault-row = In welcher Reihe von Kreuzungen, { -from-the-bottom } gezählt? Bisher Reihe { $number } von { $of }. Weiter: { -one-row-up }.
+fault-nth = In dieser Reihe liegen dort { $of } Kreuzungen. Welche ist es, vom { -pin } aus gezählt? Bisher Nummer { $number }. Weiter: eine mehr.
 # Which of several cords lies wrong. $over: yes when it goes over, $cords: what it crosses.
 fault-which = Dort kreuzen sich mehrere Schnüre. Ist es Bahn { $leg } in Durchgang { $pass }{ $strands ->
         [one] { "" }
        *[other] { " " }von Strang { $strand }
     }, die { $heading ->
-        [falling] von Kopf-Stift { $from } hinab zu Fuß-Stift { $to } geht
-       *[rising] von Fuß-Stift { $from } hoch zu Kopf-Stift { $to } geht
-    } und in Reihe { $row } vom Fuß her { $over ->
+        [falling] von { -top-pin } { $from } { -down } zu { -bottom-pin } { $to } geht
+       *[rising] von { -bottom-pin } { $from } { -up } zu { -top-pin } { $to } geht
+    } und in Reihe { $row } { -from-the-bottom } { $over ->
         [yes] { $cords ->
             [one] über eine Schnur gehört?
            *[other] über { $cords } Schnüre gehört?
@@ -104,9 +104,9 @@ fault-found = Gelegt hat sie Bahn { $leg }{ $pass ->
         [one] { "" }
        *[other] { " " }von Strang { $strand }
     }, { $heading ->
-        [falling] von Kopf-Stift { $from } hinab zu Fuß-Stift { $to }
-       *[rising] von Fuß-Stift { $from } hoch zu Kopf-Stift { $to }
-    }. In Reihe { $row } vom Fuß her { $over ->
+        [falling] von { -top-pin } { $from } { -down } zu { -bottom-pin } { $to }
+       *[rising] von { -bottom-pin } { $from } { -up } zu { -top-pin } { $to }
+    }. In Reihe { $row } { -from-the-bottom } { $over ->
         [yes] gehört sie über { $cords ->
             [one] eine Schnur.
            *[other] { $cords } Schnüre.
@@ -122,11 +122,11 @@ fault-found = Gelegt hat sie Bahn { $leg }{ $pass ->
 fault-found-line = Bahn { $leg }, Durchgang { $pass }: { $over ->
         [yes] über
        *[no] unter durch
-    } in Reihe { $row } vom Fuß her
+    } in Reihe { $row } { -from-the-bottom }
 # A standing end that is near. $crossings: what it comes out of. $over: how it is to lie there.
 fault-by-the-end = Oder nimm keine zurück. Das Ende, das an { $rim ->
-        [top] Kopf-Stift { $pin }
-       *[bottom] Fuß-Stift { $pin }
+        [top] { -top-pin } { $pin }
+       *[bottom] { -bottom-pin } { $pin }
     } hängt, ist nah: zieh es { $crossings ->
         [one] aus dieser Kreuzung
        *[other] aus { $crossings } Kreuzungen, dieser als letzter,
@@ -147,7 +147,7 @@ join-phase = Neue Schnur anstecken
 join-line = { $step ->
         [melts] Schmilzt die Schnur?
         [cut] Schneide eine neue Schnur
-        [back] Alte Schnur zurück bis Reihe { $row } vom Fuß her
+        [back] Alte Schnur zurück bis Reihe { $row } { -from-the-bottom }
         [old-end] Ihr Ende bleibt in Reihe { $row }
         [new-end] Leg das neue Ende daneben
         [rest] Leg den Rest von Bahn { $leg }
@@ -176,11 +176,11 @@ join-told = { $step ->
            *[other] { " " }von Strang { $strand }
         }: { $whole ->
             [yes] { $heading ->
-                [falling] heb die alte Schnur von Fuß-Stift { $to } ab und nimm sie
-               *[rising] heb die alte Schnur von Kopf-Stift { $to } ab und nimm sie
+                [falling] { -lift-off } die alte Schnur von { -bottom-pin } { $to } ab und nimm sie
+               *[rising] { -lift-off } die alte Schnur von { -top-pin } { $to } ab und nimm sie
             }
            *[no] nimm die alte Schnur
-        } zurück bis Reihe { $row } vom Fuß her, wo { $cords ->
+        } zurück bis Reihe { $row } { -from-the-bottom }, wo { $cords ->
             [0] eine spätere Bahn über sie kommt.
             [one] sie unter einer Schnur durchtaucht.
            *[other] sie unter { $cords } Schnüren durchtaucht.
@@ -188,14 +188,14 @@ join-told = { $step ->
         [old-end] Lass das Ende der alten Schnur { $cords ->
             [0] dort, wo die spätere Bahn darüber kommt,
            *[other] in dieser Kreuzung verdeckt,
-        } auf der Seite des Rohrs, und eine Handbreit länger. Was länger oder ausgefranst ist, schneide ab.
+        } { -on-the-tube-side }, und eine Handbreit länger. Was länger oder ausgefranst ist, schneide ab.
         [new-end] Leg das Ende der neuen Schnur von der anderen Seite daneben, { $cords ->
             [0] über dieselbe Stelle hinaus,
            *[other] durch dieselbe Kreuzung,
         } auch eine Handbreit länger. Dort liegen beide nebeneinander und halten einander. Verschmilz oder verklebe sie nicht: das wird hart, man sieht es, und es bricht.
         [rest] Leg mit der neuen Schnur den Rest von Bahn { $leg }, wie die alte lag, und wende um { $heading ->
-            [falling] Fuß-Stift { $to }.
-           *[rising] Kopf-Stift { $to }.
+            [falling] { -bottom-pin } { $to }.
+           *[rising] { -top-pin } { $to }.
         }
        *[finish] Von hier an läuft die neue Schnur. Beide Enden bleiben lang, bis der Knoten durchgeholt ist: hol dann von beiden Seiten auf sie zu, nie durch sie hindurch. Am Schluss sind { $ends } Enden abzuschneiden{ $melts ->
             [yes] { " " }und zu verschweißen.
@@ -204,4 +204,4 @@ join-told = { $step ->
     }
 join-noted = Die neue Schnur ist vermerkt.
 join-nothing-laid = Von dieser Schnur liegt noch keine Bahn: fang mit einer anderen neu an.
-join-off-the-pins = Der Knoten kommt von den Stiften: jetzt wird keine Schnur mehr angesteckt.
+join-off-the-pins = Der Knoten kommt von den { -pins-dat }: jetzt wird keine Schnur mehr angesteckt.

@@ -18,8 +18,8 @@ where-taking-up-say = Wieder aufgenommen: { $leads } Parten, { $bights } Buchten
 # left in the whole tie. $crossed: crossings made on a leg that is laid in part. $round, $pass, $strand
 # and $leg: where fairing is. $minutes: time left; $timed: yes when it is known.
 where-say = { $phase ->
-        [lift] Alles liegt; jetzt heb den Knoten vom Rohr.
-        [fair] Alles liegt und ist abgehoben; der Knoten wird durchgeholt, Mal { $round }{ $whole ->
+        [lift] Alles liegt; { -to-be-lifted }
+        [fair] { -laid-and-lifted } der Knoten wird durchgeholt, Mal { $round }{ $whole ->
             [yes] .
            *[no] { $passes ->
                 [one] { "" }
@@ -50,16 +50,16 @@ where-say = { $phase ->
            *[other] { $laid } von { $legs } Bahnen liegen.
         } { $crossed ->
             [0] Die Schnur ist an { $at-rim ->
-                [top] Kopf-Stift { $at }
-               *[bottom] Fuß-Stift { $at }
+                [top] { -top-pin } { $at }
+               *[bottom] { -bottom-pin } { $at }
             }{ $next-rim ->
-                [top] { " " }und geht als Nächstes zu Kopf-Stift { $next }.
-                [bottom] { " " }und geht als Nächstes zu Fuß-Stift { $next }.
+                [top] { " " }und geht als Nächstes zu { -top-pin } { $next }.
+                [bottom] { " " }und geht als Nächstes zu { -bottom-pin } { $next }.
                *[none] .
             }
            *[other] Die Schnur ist auf dem Weg von { $at-rim ->
-                [top] Kopf-Stift { $at } hinab zu Fuß-Stift { $next }
-               *[bottom] Fuß-Stift { $at } hoch zu Kopf-Stift { $next }
+                [top] { -top-pin } { $at } { -down } zu { -bottom-pin } { $next }
+               *[bottom] { -bottom-pin } { $at } { -up } zu { -top-pin } { $next }
             } und hat { $crossed ->
                 [one] einmal gekreuzt.
                 [2] zweimal gekreuzt.
@@ -119,15 +119,15 @@ take-back-say = { $pass ->
        *[no] { " " }wird zurückgenommen.
     } { $tail ->
         [0] { "" }
-       *[other] Nimm zuerst das stehende Ende von Fuß-Stift { $tail } ab.
+       *[other] Nimm zuerst das stehende Ende von { -bottom-pin } { $tail } ab.
     } { $first-rim ->
-        [top] Bring die Schnur zurück an Kopf-Stift { $first }.
-        [bottom] Bring die Schnur zurück an Fuß-Stift { $first }.
+        [top] Bring die Schnur zurück an { -top-pin } { $first }.
+        [bottom] Bring die Schnur zurück an { -bottom-pin } { $first }.
        *[none] { "" }
     } { $whole ->
         [yes] { $heading ->
-            [falling] Heb die Schnur von Fuß-Stift { $to } ab.
-           *[rising] Heb die Schnur von Kopf-Stift { $to } ab.
+            [falling] { -Lift-off } die Schnur von { -bottom-pin } { $to } ab.
+           *[rising] { -Lift-off } die Schnur von { -top-pin } { $to } ab.
         }
        *[no] { "" }
     }
@@ -166,13 +166,13 @@ take-back-say-clear = Sie kreuzt nichts.
 # Example: Deine Hand ist an Fuß-Stift 4. Mit Weiter nimmst du noch eine Bahn zurück, mit Zurück legst
 # du diese wieder.
 take-back-say-end = Deine Hand ist { $heading ->
-        [falling] an Kopf-Stift { $from }.
-       *[rising] an Fuß-Stift { $from }.
+        [falling] an { -top-pin } { $from }.
+       *[rising] an { -bottom-pin } { $from }.
     } Mit Weiter nimmst du noch eine Bahn zurück, mit Zurück legst du diese wieder.
 
 take-back-show = { $heading ->
-        [falling] Zurück hoch zu Kopf { $from }
-       *[rising] Zurück hinab zu Fuß { $from }
+        [falling] { -Back-up } zu { -top } { $from }
+       *[rising] { -Back-down } zu { -bottom } { $from }
     }
 take-back-show-phase = { $pass ->
         [1] Bahn { $leg } zurücknehmen
@@ -184,42 +184,42 @@ take-back-show-crossing = { $over ->
     }
 take-back-show-note = { $whole ->
         [yes] { $heading ->
-            [falling] Zuerst von Fuß { $to } ab
-           *[rising] Zuerst von Kopf { $to } ab
+            [falling] Zuerst von { -bottom } { $to } ab
+           *[rising] Zuerst von { -top } { $to } ab
         }
-       *[no] Sie ist noch an keinem Stift
+       *[no] Sie ist noch an keinem { -pin }
     }
 take-back-show-note-keys = Weiter: noch eine zurücknehmen. Zurück: diese Bahn wieder legen.
-take-back-nothing-say = Es gibt nichts mehr zurückzunehmen: Das Rohr ist leer.
+take-back-nothing-say = Es gibt nichts mehr zurückzunehmen: { -tube-is-empty }
 
 ## Finding a lost place: questions answered with next for yes and back for no
 
 # Example: Ist die Schnur in deiner Hand an Kopf-Stift 6? Weiter heißt ja, Zurück heißt nein.
 question-say = { $question ->
         [pin] { $rim ->
-            [top] Ist die Schnur in deiner Hand an Kopf-Stift { $pin }?
-           *[bottom] Ist die Schnur in deiner Hand an Fuß-Stift { $pin }?
+            [top] Ist die Schnur in deiner Hand an { -top-pin } { $pin }?
+           *[bottom] Ist die Schnur in deiner Hand an { -bottom-pin } { $pin }?
         }
         [cords] { $rim ->
-            [top] Zähl die Schnüre um Kopf-Stift { $pin }, auch die in deiner Hand.
-           *[bottom] Zähl die Schnüre, die bis zu Fuß-Stift { $pin } gekommen sind, auch die in deiner Hand.
+            [top] Zähl die Schnüre um { -top-pin } { $pin }, auch die in deiner Hand.
+           *[bottom] Zähl die Schnüre, die bis zu { -bottom-pin } { $pin } gekommen sind, auch die in deiner Hand.
         } { $count ->
             [one] Ist es nur eine?
            *[other] Sind es { $count }?
         }
-        [tail] Hängt an Fuß-Stift { $pin } von der Schnur nur das stehende Ende{ $count ->
+        [tail] Hängt an { -bottom-pin } { $pin } von der Schnur nur das stehende Ende{ $count ->
             [0] { "" }
             [one] , neben einer anderen Schnur,
            *[other] , neben { $count } anderen Schnüren,
-        } und läuft sie noch um keinen Stift?
+        } und läuft sie noch um keinen { -pin }?
         [home] Sieh nach einem anderen Strang: Ist seine Schnur { $count ->
             [one] einmal
             [2] zweimal
            *[other] { $count }-mal
-        } an Fuß-Stift { $pin } zurückgekommen?
+        } an { -bottom-pin } { $pin } zurückgekommen?
        *[crossed] Hat die Schnur { $rim ->
-            [top] seit Kopf-Stift { $pin }
-           *[bottom] seit Fuß-Stift { $pin }
+            [top] seit { -top-pin } { $pin }
+           *[bottom] seit { -bottom-pin } { $pin }
         } { $count ->
             [0] noch nichts gekreuzt?
             [one] schon etwas gekreuzt?
@@ -229,8 +229,8 @@ question-say = { $question ->
 
 question-show = { $question ->
         [pin] { $rim ->
-            [top] Ist sie an Kopf { $pin }?
-           *[bottom] Ist sie an Fuß { $pin }?
+            [top] Ist sie an { -top } { $pin }?
+           *[bottom] Ist sie an { -bottom } { $pin }?
         }
         [cords] { $count ->
             [one] Nur 1 Schnur dort?
@@ -253,16 +253,16 @@ question-show = { $question ->
         }
     }
 question-show-note = { $question ->
-        [pin] Der Stift, um den die Schnur zuletzt gelegt ist
+        [pin] Der { -pin }, um den die Schnur zuletzt gelegt ist
         [cords] { $rim ->
-            [top] Um Kopf { $pin }, auch die in der Hand
-           *[bottom] Bis zu Fuß { $pin } gekommen, auch die in der Hand
+            [top] Um { -top } { $pin }, auch die in der Hand
+           *[bottom] Bis zu { -bottom } { $pin } gekommen, auch die in der Hand
         }
-        [tail] An Fuß { $pin }
-        [home] An Fuß { $pin }
+        [tail] An { -bottom } { $pin }
+        [home] An { -bottom } { $pin }
        *[crossed] { $rim ->
-            [top] Seit Kopf { $pin }
-           *[bottom] Seit Fuß { $pin }
+            [top] Seit { -top } { $pin }
+           *[bottom] Seit { -bottom } { $pin }
         }
     }
 question-show-phase = Die Stelle finden
@@ -272,4 +272,4 @@ question-show-note-keys = Weiter: ja. Zurück: nein.
 found-say = Dann ist es diese Stelle.
 
 # Said instead when the pins are being taken out or are out.
-wrong-after = Der Knoten kommt von seinen Stiften, darum lässt sich keine Bahn mehr zurücknehmen. Zurück geht einen Schritt zurück; H sagt, wo du bist.
+wrong-after = Der Knoten kommt von seinen { -pins-dat }, darum lässt sich keine Bahn mehr zurücknehmen. Zurück geht einen Schritt zurück; H sagt, wo du bist.

@@ -44,7 +44,7 @@ rig-page-say = { $single ->
 # $phase: kit or rig.
 rigging-where-say = { $phase ->
         [kit] Du legst zurecht, was du brauchst: { $number } von { $of }.
-       *[rig] Das Rohr wird eingerichtet: Schritt { $number } von { $of }.
+       *[rig] { -being-rigged } Schritt { $number } von { $of }.
     }
 
 ## The bag

@@ -13,8 +13,8 @@ card-head-crossings = Kreuzungen, wie sie der Reihe nach kommen
 
 # The way of a leg. $heading, $from, $to as in steps.ftl.
 card-way = { $heading ->
-        [falling] Kopf { $from } hinab zu Fuß { $to }
-       *[rising] Fuß { $from } hoch zu Kopf { $to }
+        [falling] { -top } { $from } { -down-short } zu { -bottom } { $to }
+       *[rising] { -bottom } { $from } { -up-short } zu { -top } { $to }
     }
 
 # Example: Flechtart: über 1, unter 1.
@@ -22,7 +22,7 @@ card-way = { $heading ->
 card-weave = { $kind ->
         [run] Flechtart: über { $weave }, unter { $weave }.
         [twin] Flechtart: über { $weave }, unter { $weave }, am Fuß mit unter begonnen.
-       *[code] Flechtart, Reihe für Reihe vom Fuß her: { $weave } (o: die aufsteigende Bahn geht über; u: unter).
+       *[code] Flechtart, Reihe für Reihe { -from-the-bottom }: { $weave } (o: die aufsteigende Bahn geht über; u: unter).
     }
 
 # $hand: right or left. $passes, $side as in steps.ftl. $inside: top or bottom.
@@ -32,11 +32,11 @@ card-work = { $hand ->
     } { $passes ->
         [one] { "" }
        *[other] { $inside ->
-            [bottom] Spätere Durchgänge liegen auf der Kopfseite der ersten Schnur
-           *[top] Spätere Durchgänge liegen auf der Fußseite der ersten Schnur
+            [bottom] Spätere Durchgänge liegen auf der { -top-side-shown } der ersten Schnur
+           *[top] Spätere Durchgänge liegen auf der { -bottom-side-shown } der ersten Schnur
         }, { $inside ->
-            [bottom] am Fuß innen in ihren Buchten und am Kopf außen um sie herum.
-           *[top] am Kopf innen in ihren Buchten und am Fuß außen um sie herum.
+            [bottom] { -at-the-bottom } innen in ihren Buchten und { -at-the-top } außen um sie herum.
+           *[top] am Kopf innen in ihren Buchten und { -at-the-bottom } außen um sie herum.
         }
     }
 
@@ -86,7 +86,7 @@ card-pass = { $pass ->
 # What comes when all is laid. $rings: yes when the tube has rings. $times: how often the knot is gone
 # through. $known: yes when $draw, a length, says how much to draw.
 card-after = Wenn alles liegt
-card-lift = Abheben: Fuß-Bucht 1 mit Klebeband markieren, und kein Ende zurückrutschen lassen. Die Stifte am Kopf heraus{ $rings ->
+card-lift = Abheben: { -bottom-bight } 1 mit Klebeband markieren, und kein Ende zurückrutschen lassen. Die Stifte am Kopf heraus{ $rings ->
         [yes] , den Kopfring ab
        *[no] { "" }
     }, dann die Stifte am Fuß. Den Knoten auf seinen Gegenstand schieben, genau so herum.

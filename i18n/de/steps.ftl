@@ -70,18 +70,18 @@ begin-say = { $strands ->
         [yes] Nimm die Schnur „{ $cord }“.
        *[no] { "" }
     } { $strand ->
-        [1] Halte das Rohr aufrecht, den Fuß-Ring unten, und sieh es von vorn an.
+        [1] { -how-to-stand }
        *[other] { "" }
-    } Lass an Fuß-Stift { $pin } ein Ende hängen, { $tail } lang, und klebe es fest. { $strand ->
+    } Lass an { -bottom-pin } { $pin } ein Ende hängen, { $tail } lang, und klebe es fest. { $strand ->
         [1] { $hand ->
-            [left] Du arbeitest nach links, und so sind die Stifte nummeriert.
-           *[right] Du arbeitest nach rechts, und so sind die Stifte nummeriert.
+            [left] { -work-left }
+           *[right] { -work-right }
         } { $staggered ->
             [yes] { $hand ->
-                [left] Kopf-Stift 1 steht einen halben Abstand weiter links als Fuß-Stift 1.
-               *[right] Kopf-Stift 1 steht einen halben Abstand weiter rechts als Fuß-Stift 1.
+                [left] { -top-pin } 1 steht einen halben Abstand weiter links als { -bottom-pin } 1.
+               *[right] { -top-pin } 1 steht einen halben Abstand weiter rechts als { -bottom-pin } 1.
             }
-           *[no] Kopf-Stift 1 steht genau über Fuß-Stift 1.
+           *[no] { -top-pin } 1 steht { -exactly-above } { -bottom-pin } 1.
         }
        *[other] { "" }
     } { $uneven ->
@@ -95,12 +95,12 @@ begin-say-brief = { $strands ->
     } { $named ->
         [yes] Schnur „{ $cord }“.
        *[no] { "" }
-    } Rohr aufrecht. Stehendes Ende { $tail }, an Fuß-Stift { $pin }. { $hand ->
+    } { -upright } Stehendes Ende { $tail }, an { -bottom-pin } { $pin }. { $hand ->
         [left] Arbeite nach links;
        *[right] Arbeite nach rechts;
     } { $staggered ->
-        [yes] die Kopf-Stifte einen halben Abstand weiter.
-       *[no] die Kopf-Stifte genau darüber.
+        [yes] { -tops-staggered }
+       *[no] { -tops-straight }
     } { $uneven ->
         [yes] An den Rändern geht das Muster bei diesem Geflecht nicht auf.
        *[no] { "" }
@@ -119,18 +119,18 @@ begin-say-teach = { $strands ->
         [yes] Nimm die Schnur „{ $cord }“.
        *[no] { "" }
     } { $strand ->
-        [1] Halte das Rohr aufrecht, den Fuß-Ring unten, und sieh es von vorn an.
+        [1] { -how-to-stand }
        *[other] { "" }
-    } Lass an Fuß-Stift { $pin } ein Ende hängen, { $tail } lang, und klebe es fest. Das stehende Ende bleibt; mit dem anderen, in deiner Hand, arbeitest du. { $strand ->
+    } Lass an { -bottom-pin } { $pin } ein Ende hängen, { $tail } lang, und klebe es fest. Das stehende Ende bleibt; mit dem anderen, in deiner Hand, arbeitest du. { $strand ->
         [1] { $hand ->
-            [left] Du arbeitest nach links, und so sind die Stifte nummeriert.
-           *[right] Du arbeitest nach rechts, und so sind die Stifte nummeriert.
+            [left] { -work-left }
+           *[right] { -work-right }
         } { $staggered ->
             [yes] { $hand ->
-                [left] Kopf-Stift 1 steht einen halben Abstand weiter links als Fuß-Stift 1.
-               *[right] Kopf-Stift 1 steht einen halben Abstand weiter rechts als Fuß-Stift 1.
+                [left] { -top-pin } 1 steht einen halben Abstand weiter links als { -bottom-pin } 1.
+               *[right] { -top-pin } 1 steht einen halben Abstand weiter rechts als { -bottom-pin } 1.
             }
-           *[no] Kopf-Stift 1 steht genau über Fuß-Stift 1.
+           *[no] { -top-pin } 1 steht { -exactly-above } { -bottom-pin } 1.
         }
        *[other] { "" }
     } { $uneven ->
@@ -139,15 +139,15 @@ begin-say-teach = { $strands ->
     }
 
 # Example: Stehendes Ende 15 cm, an Fuß 1
-begin-show = Stehendes Ende { $tail }, an Fuß { $pin }
+begin-show = Stehendes Ende { $tail }, an { -bottom } { $pin }
 
 # Example: Klebe es fest. Arbeite nach rechts.
 begin-show-note = { $named ->
         [yes] Schnur „{ $cord }“.
        *[no] { "" }
     } { $hand ->
-        [left] Rohr aufrecht, Ende festgeklebt. Arbeite nach links.
-       *[right] Rohr aufrecht, Ende festgeklebt. Arbeite nach rechts.
+        [left] { -upright-shown } Arbeite nach links.
+       *[right] { -upright-shown } Arbeite nach rechts.
     } { $uneven ->
         [yes] An den Rändern geht das Muster bei diesem Geflecht nicht auf.
        *[no] { "" }
@@ -185,15 +185,15 @@ follow-say = { $pass ->
                *[no] Nimm seine Schnur wieder auf. Beginne
             }
         }
-    } an Fuß-Stift { $pin }, neben { $own ->
+    } an { -bottom-pin } { $pin }, neben { $own ->
         [yes] dem eigenen ersten Durchgang
        *[no] der ersten Schnur
     }, und bleib den ganzen Weg auf { $lane ->
-        [top] ihrer Kopf-Seite,
-       *[bottom] ihrer Fuß-Seite,
+        [top] ihrer { -top-side },
+       *[bottom] ihrer { -bottom-side },
     } ohne die Seite zu wechseln. Geh drüber, wo sie drübergeht, und tauch durch, wo sie durchtaucht. { $inside ->
-        [bottom] An den Fuß-Stiften wende innen in ihren Buchten, an den Kopf-Stiften außen um sie herum.
-       *[top] An den Kopf-Stiften wende innen in ihren Buchten, an den Fuß-Stiften außen um sie herum.
+        [bottom] An den { -bottom-pins } wende innen in ihren Buchten, an den { -top-pins } außen um sie herum.
+       *[top] An den { -top-pins } wende innen in ihren Buchten, an den { -bottom-pins } außen um sie herum.
     }
 
 follow-say-brief = { $pass ->
@@ -214,12 +214,12 @@ follow-say-brief = { $pass ->
            *[no] Neue Schnur, stehendes Ende { $tail }.
         }
        *[no] { "" }
-    } Ab Fuß-Stift { $pin } folge auf der { $lane ->
-        [top] Kopf-Seite.
-       *[bottom] Fuß-Seite.
+    } Ab { -bottom-pin } { $pin } folge auf der { $lane ->
+        [top] { -top-side }.
+       *[bottom] { -bottom-side }.
     } { $inside ->
-        [bottom] Am Fuß innen, am Kopf außen.
-       *[top] Am Kopf innen, am Fuß außen.
+        [bottom] { -At-the-bottom } innen, { -at-the-top } außen.
+       *[top] { -At-the-top } innen, { -at-the-bottom } außen.
     }
 
 follow-say-teach = { $pass ->
@@ -243,11 +243,11 @@ follow-say-teach = { $pass ->
     } { $added ->
         [yes] { $named ->
             [yes] Nimm die Schnur „{ $cord }“ und lass ein Ende stehen, { $tail } lang. { $apart ->
-                [yes] Sie beginnt an einem eigenen Stift, damit nicht alle Enden an einer Stelle herauskommen. Beginne
+                [yes] Sie beginnt an einem eigenen { -pin }, damit nicht alle Enden an einer Stelle herauskommen. Beginne
                *[no] Beginne
             }
            *[no] Nimm die neue Schnur und lass ein Ende stehen, { $tail } lang. { $apart ->
-                [yes] Sie beginnt an einem eigenen Stift, damit nicht alle Enden an einer Stelle herauskommen. Beginne
+                [yes] Sie beginnt an einem eigenen { -pin }, damit nicht alle Enden an einer Stelle herauskommen. Beginne
                *[no] Beginne
             }
         }
@@ -258,21 +258,21 @@ follow-say-teach = { $pass ->
                *[no] Nimm seine Schnur wieder auf. Beginne
             }
         }
-    } an Fuß-Stift { $pin }, neben { $own ->
+    } an { -bottom-pin } { $pin }, neben { $own ->
         [yes] dem eigenen ersten Durchgang
        *[no] der ersten Schnur
     }, und bleib den ganzen Weg auf { $lane ->
-        [top] ihrer Kopf-Seite,
-       *[bottom] ihrer Fuß-Seite,
+        [top] ihrer { -top-side },
+       *[bottom] ihrer { -bottom-side },
     } ohne die Seite zu wechseln. Geh drüber, wo sie drübergeht, und tauch durch, wo sie durchtaucht. { $inside ->
-        [bottom] An den Fuß-Stiften wende innen in ihrer Bucht, zur Mitte des Knotens hin; an den Kopf-Stiften außen um sie herum.
-       *[top] An den Kopf-Stiften wende innen in ihrer Bucht, zur Mitte des Knotens hin; an den Fuß-Stiften außen um sie herum.
+        [bottom] An den { -bottom-pins } wende innen in ihrer Bucht, { -towards-the-middle }; an den { -top-pins } außen um sie herum.
+       *[top] An den { -top-pins } wende innen in ihrer Bucht, { -towards-the-middle }; an den { -bottom-pins } außen um sie herum.
     }
 
 # Example: Folge auf der Fußseite
 follow-show = { $lane ->
-        [top] Folge auf der Kopfseite
-       *[bottom] Folge auf der Fußseite
+        [top] Folge auf der { -top-side-shown }
+       *[bottom] Folge auf der { -bottom-side-shown }
     }
 
 # Example: Ab Fuß 1. Am Kopf innen, am Fuß außen.
@@ -283,8 +283,8 @@ follow-show-note = { $added ->
         }
        *[no] { "" }
     } { $inside ->
-        [bottom] Ab Fuß { $pin }. Am Fuß innen, am Kopf außen.
-       *[top] Ab Fuß { $pin }. Am Kopf innen, am Fuß außen.
+        [bottom] Ab { -bottom } { $pin }. { -At-the-bottom } innen, { -at-the-top } außen.
+       *[top] Ab { -bottom } { $pin }. { -At-the-top } innen, { -at-the-bottom } außen.
     }
 
 ## Laying a leg
@@ -313,28 +313,28 @@ lay-say-way = { $pass ->
         [one] .
        *[other] , Teil { $part } von { $parts }.
     } { $heading ->
-        [falling] Von Kopf-Stift { $from }
-       *[rising] Von Fuß-Stift { $from }
+        [falling] Von { -top-pin } { $from }
+       *[rising] Von { -bottom-pin } { $from }
     } { $lane ->
-        [bottom] auf der Fuß-Seite der ersten Schnur
-        [top] auf der Kopf-Seite der ersten Schnur
-        [bottom-own] auf der Fuß-Seite des eigenen ersten Durchgangs
-        [top-own] auf der Kopf-Seite des eigenen ersten Durchgangs
+        [bottom] auf der { -bottom-side } der ersten Schnur
+        [top] auf der { -top-side } der ersten Schnur
+        [bottom-own] auf der { -bottom-side } des eigenen ersten Durchgangs
+        [top-own] auf der { -top-side } des eigenen ersten Durchgangs
        *[none] nach { $hand ->
             [left] links
            *[right] rechts
         }
     } { $heading ->
-        [falling] hinab
-       *[rising] hoch
+        [falling] { -down }
+       *[rising] { -up }
     }{ $turns ->
         [0] { "" }
-        [one] , einmal ganz um das Rohr herum und weiter
-        [2] , zweimal ganz um das Rohr herum und weiter
-       *[other] , { $turns }-mal ganz um das Rohr herum und weiter
+        [one] , einmal ganz { -round-the-tube } und weiter
+        [2] , zweimal ganz { -round-the-tube } und weiter
+       *[other] , { $turns }-mal ganz { -round-the-tube } und weiter
     } zu { $heading ->
-        [falling] Fuß-Stift { $to }.
-       *[rising] Kopf-Stift { $to }.
+        [falling] { -bottom-pin } { $to }.
+       *[rising] { -top-pin } { $to }.
     }
 
 # The same, brief.
@@ -352,8 +352,8 @@ lay-say-way-brief = { $pass ->
         [one] .
        *[other] , Teil { $part } von { $parts }.
     } { $heading ->
-        [falling] Kopf-Stift { $from }, hinab zu Fuß-Stift { $to }
-       *[rising] Fuß-Stift { $from }, hoch zu Kopf-Stift { $to }
+        [falling] { -top-pin } { $from }, { -down-short } zu { -bottom-pin } { $to }
+       *[rising] { -bottom-pin } { $from }, { -up-short } zu { -top-pin } { $to }
     }{ $turns ->
         [0] { "" }
         [one] , einmal herum
@@ -382,31 +382,31 @@ lay-say-way-teach = { $pass ->
         [one] .
        *[other] , Teil { $part } von { $parts }.
     } { $first ->
-        [yes] Eine Bahn ist die Schnur von einem Stift am einen Rand zu einem Stift am anderen.
+        [yes] Eine Bahn ist die Schnur von einem { -pin } am einen Rand zu einem { -pin } am anderen.
        *[no] { "" }
     } { $heading ->
-        [falling] Von Kopf-Stift { $from }
-       *[rising] Von Fuß-Stift { $from }
+        [falling] Von { -top-pin } { $from }
+       *[rising] Von { -bottom-pin } { $from }
     } { $lane ->
-        [bottom] auf der Fuß-Seite der ersten Schnur
-        [top] auf der Kopf-Seite der ersten Schnur
-        [bottom-own] auf der Fuß-Seite des eigenen ersten Durchgangs
-        [top-own] auf der Kopf-Seite des eigenen ersten Durchgangs
+        [bottom] auf der { -bottom-side } der ersten Schnur
+        [top] auf der { -top-side } der ersten Schnur
+        [bottom-own] auf der { -bottom-side } des eigenen ersten Durchgangs
+        [top-own] auf der { -top-side } des eigenen ersten Durchgangs
        *[none] nach { $hand ->
             [left] links
            *[right] rechts
         }
     } { $heading ->
-        [falling] hinab
-       *[rising] hoch
+        [falling] { -down }
+       *[rising] { -up }
     }{ $turns ->
         [0] { "" }
-        [one] , einmal ganz um das Rohr herum und weiter
-        [2] , zweimal ganz um das Rohr herum und weiter
-       *[other] , { $turns }-mal ganz um das Rohr herum und weiter
+        [one] , einmal ganz { -round-the-tube } und weiter
+        [2] , zweimal ganz { -round-the-tube } und weiter
+       *[other] , { $turns }-mal ganz { -round-the-tube } und weiter
     } zu { $heading ->
-        [falling] Fuß-Stift { $to }.
-       *[rising] Kopf-Stift { $to }.
+        [falling] { -bottom-pin } { $to }.
+       *[rising] { -top-pin } { $to }.
     }
 
 # The beginning of a later part of a long leg: which leg, and where the cord is now.
@@ -424,20 +424,20 @@ lay-say-way-on = { $pass ->
            *[other] , Strang { $strand }
         }, Bahn { $leg }
     }, Teil { $part } von { $parts }, von { $heading ->
-        [falling] Kopf-Stift { $from }
-       *[rising] Fuß-Stift { $from }
+        [falling] { -top-pin } { $from }
+       *[rising] { -bottom-pin } { $from }
     } { $lane ->
-        [bottom] auf der Fuß-Seite der ersten Schnur
-        [top] auf der Kopf-Seite der ersten Schnur
-        [bottom-own] auf der Fuß-Seite des eigenen ersten Durchgangs
-        [top-own] auf der Kopf-Seite des eigenen ersten Durchgangs
+        [bottom] auf der { -bottom-side } der ersten Schnur
+        [top] auf der { -top-side } der ersten Schnur
+        [bottom-own] auf der { -bottom-side } des eigenen ersten Durchgangs
+        [top-own] auf der { -top-side } des eigenen ersten Durchgangs
        *[none] nach { $hand ->
             [left] links
            *[right] rechts
         }
     } { $heading ->
-        [falling] hinab zu Fuß-Stift { $to }.
-       *[rising] hoch zu Kopf-Stift { $to }.
+        [falling] { -down } zu { -bottom-pin } { $to }.
+       *[rising] { -up } zu { -top-pin } { $to }.
     } Du bist { $made ->
         [0] { $share ->
             [little] noch am Anfang
@@ -448,13 +448,13 @@ lay-say-way-on = { $pass ->
             [three-quarters] auf drei Vierteln des Wegs
            *[most] fast am Ziel
         }
-        [one] einmal um das Rohr herum
-        [2] zweimal um das Rohr herum
-       *[other] { $made }-mal um das Rohr herum
+        [one] einmal { -round-the-tube }
+        [2] zweimal { -round-the-tube }
+       *[other] { $made }-mal { -round-the-tube }
     }{ $rim ->
         [none] { "" }
-        [top] , eben an Kopf-Stift { $past } vorbei
-       *[bottom] , eben an Fuß-Stift { $past } vorbei
+        [top] , eben an { -top-pin } { $past } vorbei
+       *[bottom] , eben an { -bottom-pin } { $past } vorbei
     }.
 
 # Example: Bahn 11, Teil 2 von 5. Fuß-Stift 2, hoch zu Kopf-Stift 4, an Fuß-Stift 3 vorbei.
@@ -471,12 +471,12 @@ lay-say-way-on-brief = { $pass ->
         [one] .
        *[other] , Teil { $part } von { $parts }.
     } { $heading ->
-        [falling] Kopf-Stift { $from }, hinab zu Fuß-Stift { $to }
-       *[rising] Fuß-Stift { $from }, hoch zu Kopf-Stift { $to }
+        [falling] { -top-pin } { $from }, { -down-short } zu { -bottom-pin } { $to }
+       *[rising] { -bottom-pin } { $from }, { -up-short } zu { -top-pin } { $to }
     }{ $rim ->
         [none] { "" }
-        [top] , an Kopf-Stift { $past } vorbei
-       *[bottom] , an Fuß-Stift { $past } vorbei
+        [top] , an { -top-pin } { $past } vorbei
+       *[bottom] , an { -bottom-pin } { $past } vorbei
     }.
 
 # The same, for who learns.
@@ -490,20 +490,20 @@ lay-say-way-on-teach = { $pass ->
            *[other] , Strang { $strand }
         }, Bahn { $leg }
     }, Teil { $part } von { $parts }, von { $heading ->
-        [falling] Kopf-Stift { $from }
-       *[rising] Fuß-Stift { $from }
+        [falling] { -top-pin } { $from }
+       *[rising] { -bottom-pin } { $from }
     } { $lane ->
-        [bottom] auf der Fuß-Seite der ersten Schnur
-        [top] auf der Kopf-Seite der ersten Schnur
-        [bottom-own] auf der Fuß-Seite des eigenen ersten Durchgangs
-        [top-own] auf der Kopf-Seite des eigenen ersten Durchgangs
+        [bottom] auf der { -bottom-side } der ersten Schnur
+        [top] auf der { -top-side } der ersten Schnur
+        [bottom-own] auf der { -bottom-side } des eigenen ersten Durchgangs
+        [top-own] auf der { -top-side } des eigenen ersten Durchgangs
        *[none] nach { $hand ->
             [left] links
            *[right] rechts
         }
     } { $heading ->
-        [falling] hinab zu Fuß-Stift { $to }.
-       *[rising] hoch zu Kopf-Stift { $to }.
+        [falling] { -down } zu { -bottom-pin } { $to }.
+       *[rising] { -up } zu { -top-pin } { $to }.
     } Du bist { $made ->
         [0] { $share ->
             [little] noch am Anfang
@@ -514,13 +514,13 @@ lay-say-way-on-teach = { $pass ->
             [three-quarters] auf drei Vierteln des Wegs
            *[most] fast am Ziel
         }
-        [one] einmal um das Rohr herum
-        [2] zweimal um das Rohr herum
-       *[other] { $made }-mal um das Rohr herum
+        [one] einmal { -round-the-tube }
+        [2] zweimal { -round-the-tube }
+       *[other] { $made }-mal { -round-the-tube }
     }{ $rim ->
         [none] { "" }
-        [top] , eben an Kopf-Stift { $past } vorbei
-       *[bottom] , eben an Fuß-Stift { $past } vorbei
+        [top] , eben an { -top-pin } { $past } vorbei
+       *[bottom] , eben an { -bottom-pin } { $past } vorbei
     }.
 
 # One crossing; those of a step are said one after the other.
@@ -622,12 +622,12 @@ lay-say-landing = { $landing ->
         [on-the-way] Halte deine dort fest.
         [inside] Innen in der Bucht.
         [outside] Außen um die Bucht.
-        [home-and-on] Zurück am Anfang: Geh über das hängende Ende und weiter um den Stift.
+        [home-and-on] Zurück am Anfang: Geh über das hängende Ende und weiter um den { -pin }.
         [home-to-wait] Zurück am Anfang: Klebe die Schnur dort fest, bis zum nächsten Durchgang.
         [home-to-end] Zurück am Anfang: Lass das Ende hängen.
        *[round] { $heading ->
-            [falling] Dann um Fuß-Stift { $to }.
-           *[rising] Dann um Kopf-Stift { $to }.
+            [falling] Dann um { -bottom-pin } { $to }.
+           *[rising] Dann um { -top-pin } { $to }.
         }
     }
 
@@ -646,22 +646,22 @@ lay-say-landing-teach = { $landing ->
         [on-the-way] Halte deine dort fest.
         [inside] Innen in der Bucht.
         [outside] Außen um die Bucht.
-        [home-and-on] Zurück am Anfang: Geh über das hängende Ende und weiter um den Stift.
+        [home-and-on] Zurück am Anfang: Geh über das hängende Ende und weiter um den { -pin }.
         [home-to-wait] Zurück am Anfang: Klebe die Schnur dort fest, bis zum nächsten Durchgang.
         [home-to-end] Zurück am Anfang: Lass das Ende hängen.
        *[round] { $heading ->
-            [falling] Dann um Fuß-Stift { $to }; hol die Lose nach.
-           *[rising] Dann um Kopf-Stift { $to }; hol die Lose nach.
+            [falling] Dann um { -bottom-pin } { $to }; hol die Lose nach.
+           *[rising] Dann um { -top-pin } { $to }; hol die Lose nach.
         }
     }
 
 # The arrow is the way the cord goes. Example: Fuß 4 hoch zu Kopf 6 ↗
 lay-show = { $heading ->
-        [falling] Kopf { $from } hinab zu Fuß { $to } { $hand ->
+        [falling] { -top } { $from } { -down-short } zu { -bottom } { $to } { $hand ->
             [left] ↙
            *[right] ↘
         }
-       *[rising] Fuß { $from } hoch zu Kopf { $to } { $hand ->
+       *[rising] { -bottom } { $from } { -up-short } zu { -top } { $to } { $hand ->
             [left] ↖
            *[right] ↗
         }
@@ -670,14 +670,14 @@ lay-show = { $heading ->
 # The same in words alone, for a line that is read by a Braille display or a screen reader.
 # Example: Fuß 4 hoch und nach rechts, zu Kopf 6
 lay-print = { $heading ->
-        [falling] Kopf { $from } hinab und { $hand ->
+        [falling] { -top } { $from } { -down-short } und { $hand ->
             [left] nach links
            *[right] nach rechts
-        }, zu Fuß { $to }
-       *[rising] Fuß { $from } hoch und { $hand ->
+        }, zu { -bottom } { $to }
+       *[rising] { -bottom } { $from } { -up-short } und { $hand ->
             [left] nach links
            *[right] nach rechts
-        }, zu Kopf { $to }
+        }, zu { -top } { $to }
     }
 
 # One crossing as a word that differs in shape for over and under.
@@ -720,12 +720,12 @@ lay-show-note-on = { $share ->
         [three-quarters] Etwa drei Viertel des Weges
        *[most] Der größte Teil des Weges
     } { $heading ->
-        [falling] hinab
-       *[rising] hoch
+        [falling] { -down }
+       *[rising] { -up }
     }{ $rim ->
         [none] { "" }
-        [top] , eben an Kopf { $past } vorbei
-       *[bottom] , eben an Fuß { $past } vorbei
+        [top] , eben an { -top } { $past } vorbei
+       *[bottom] , eben an { -bottom } { $past } vorbei
     }{ $made ->
         [0] { "" }
        *[other] , { $made } von { $turns } Umläufen
@@ -736,26 +736,26 @@ lay-show-note = { $landing ->
         [on-the-way] { $part ->
             [1] { $turns ->
                 [0] Halt deine dort fest
-                [one] Im Ganzen einmal um das Rohr. Halt deine dort fest
-                [2] Im Ganzen zweimal um das Rohr. Halt deine dort fest
-               *[other] Im Ganzen { $turns }-mal um das Rohr. Halt deine dort fest
+                [one] Im Ganzen einmal { -round-it }. Halt deine dort fest
+                [2] Im Ganzen zweimal { -round-it }. Halt deine dort fest
+               *[other] Im Ganzen { $turns }-mal { -round-it }. Halt deine dort fest
             }
            *[other] Halt deine dort fest
         }
         [inside] { $heading ->
-            [falling] Innen in der Bucht an Fuß { $to }
-           *[rising] Innen in der Bucht an Kopf { $to }
+            [falling] Innen in der Bucht an { -bottom } { $to }
+           *[rising] Innen in der Bucht an { -top } { $to }
         }
         [outside] { $heading ->
-            [falling] Außen um die Bucht an Fuß { $to }
-           *[rising] Außen um die Bucht an Kopf { $to }
+            [falling] Außen um die Bucht an { -bottom } { $to }
+           *[rising] Außen um die Bucht an { -top } { $to }
         }
-        [home-and-on] Zurück am Anfang: über das Ende und weiter um Fuß { $to }
-        [home-to-wait] Zurück am Anfang: Klebe sie an Fuß { $to } fest
-        [home-to-end] Zurück am Anfang: Lass das Ende an Fuß { $to } hängen
+        [home-and-on] Zurück am Anfang: über das Ende und weiter um { -bottom } { $to }
+        [home-to-wait] Zurück am Anfang: Klebe sie an { -bottom } { $to } fest
+        [home-to-end] Zurück am Anfang: Lass das Ende an { -bottom } { $to } hängen
        *[round] { $heading ->
-            [falling] Um Fuß { $to } herum
-           *[rising] Um Kopf { $to } herum
+            [falling] Um { -bottom } { $to } herum
+           *[rising] Um { -top } { $to } herum
         }
     }
 
@@ -765,7 +765,7 @@ lay-show-note = { $landing ->
 # $phase: begin, lay, check, lift, fair or finish. $item of $items: things to do in lift and
 # finish; rounds in fair.
 phase-show = { $phase ->
-        [lift] Abheben, { $item } von { $items }
+        [lift] { -Lifting }, { $item } von { $items }
         [fair] Durchholen, { $item } von { $items }{ $whole ->
             [yes] { "" }
            *[no] { $passes ->

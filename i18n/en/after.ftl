@@ -7,40 +7,52 @@
 
 # Example: Take the 6 pins out of the top ring, one by one, and put them in a dish.
 lift-say = { $task ->
-        [secure] Everything is laid. Before you lift the knot, mark bottom bight 1 with a scrap of tape, and see that { $ends ->
+        [secure] Everything is laid. { -before-lifting } mark { -bottom-bight } 1 with a scrap of tape, and see that { $ends ->
             [2] neither of the 2 ends
            *[other] none of the { $ends } ends
         } can slip back in: a loose knot in each is enough.
-        [top-pins] Peel the tape off the tube, not the mark, then take the { $pins } pins out at the top, one by one, and put them in a dish.
+        [top-pins] Peel the tape off the tube, not the mark, then take the { $pins } pins out { -at-the-top }, one by one, and put them in a dish.
         [slide-ring] Slide the top ring, if there is one, up and off the tube. The bights stay as they are.
-        [bottom-pins] Hold the knot with one hand, and take the { $pins } pins out at the bottom.
+        [bottom-pins] Hold the knot with one hand, and take the { $pins } pins out { -at-the-bottom }.
+        [over-ball] Slip the knot up off the tube and over the ball, the same way up. On the way its rims close in, and its middle stays as wide as it is.
+        [marks] Draw the strips of tape out from under the cords, a little at a time, one after the other. The knot stays where it is.
+        [draw-pins] Draw the T-pins out one by one, those of the outer circle first, and keep the mat flat with your other hand. Put them in a dish.
        *[slip-off] Slip the knot up off the tube and onto the object, the same way up. Turn it until the ends come out where you want them.
     }
 
 lift-say-brief = { $task ->
-        [secure] Mark bottom bight 1, secure the { $ends } ends.
+        [secure] Mark { -bottom-bight } 1, secure the { $ends } ends.
         [top-pins] Top pins out, { $pins } of them.
         [slide-ring] Top ring off, if there is one.
         [bottom-pins] Bottom pins out, { $pins } of them.
+        [over-ball] Slip the knot over the ball, the same way up.
+        [marks] Tape and marks out from under the cords.
+        [draw-pins] T-pins out one by one, { $pins } of each circle, mat kept flat.
        *[slip-off] Slip the knot onto the object, the same way up.
     }
 
 lift-say-teach = { $task ->
-        [secure] Everything is laid. Before you lift the knot, mark bottom bight 1 with a scrap of tape: once the pins are gone, every bight looks like the next, and you will count from there. See that { $ends ->
+        [secure] Everything is laid. { -before-lifting } mark { -bottom-bight } 1 with a scrap of tape: { -once-they-are-gone }, every bight looks like the next, and you will count from there. See that { $ends ->
             [2] neither of the 2 ends
            *[other] none of the { $ends } ends
         } can slip back in: a loose knot in each is enough.
-        [top-pins] Peel the tape off the tube, not the mark, then take the { $pins } pins out at the top, one by one, and put them in a dish. The bights stay where they are, since the crossings hold them.
+        [top-pins] Peel the tape off the tube, not the mark, then take the { $pins } pins out { -at-the-top }, one by one, and put them in a dish. The bights stay where they are, since the crossings hold them.
         [slide-ring] Slide the top ring, if there is one, up and off the tube. Go slowly, so that it drags no bight along.
-        [bottom-pins] Hold the knot with one hand so that it cannot spring, and take the { $pins } pins out at the bottom.
+        [bottom-pins] Hold the knot with one hand so that it cannot spring, and take the { $pins } pins out { -at-the-bottom }.
+        [over-ball] Slip the knot up off the tube and over the ball, the same way up, without letting it twist. On the way its rims close in, and its middle stays as wide as it is: that holds it on the ball while you draw it up.
+        [marks] Draw the strips of tape out from under the cords, a little at a time, one after the other. The knot stays where it is. Tape that will not come is snipped between two bights, and pulled out in pieces.
+        [draw-pins] Draw the T-pins out one by one, those of the outer circle first, and put them in a dish. Keep the mat flat with your other hand: what is let go all at once springs up and loses its order.
        *[slip-off] Slip the knot up off the tube and onto the object, the same way up, without letting it twist. It will be loose, and that is good. Turn it until the ends come out where you want them.
     }
 
 lift-show = { $task ->
-        [secure] Mark bottom bight 1
-        [top-pins] Take out the top pins
+        [secure] Mark { -bottom-bight } 1
+        [top-pins] Take out the { -top-pins }
         [slide-ring] Slide the top ring off, if there is one
-        [bottom-pins] Take out the bottom pins
+        [bottom-pins] Take out the { -bottom-pins }
+        [over-ball] Slip the knot over the ball
+        [marks] Take the marks off
+        [draw-pins] Draw the T-pins out
        *[slip-off] Slip the knot onto the object
     }
 
@@ -52,6 +64,9 @@ lift-show-note = { $task ->
         [top-pins] { $pins } of them, into a dish
         [slide-ring] The bights stay as they are
         [bottom-pins] { $pins } of them; hold the knot with one hand
+        [over-ball] The same way up: the rims close in, the middle stays
+        [marks] Tape out from under the cords; the knot stays
+        [draw-pins] { $pins } of each circle, one by one; keep the mat flat
        *[slip-off] The same way up, the ends where you want them
     }
 
@@ -90,8 +105,8 @@ fair-say = { $whole ->
             [yes] Start at the tail.
            *[no] { "" }
         } Leg { $leg } of { $legs }, from { $heading ->
-            [falling] top bight { $from } down to bottom bight { $to }
-           *[rising] bottom bight { $from } up to top bight { $to }
+            [falling] { -top-bight } { $from } { -down } to { -bottom-bight } { $to }
+           *[rising] { -bottom-bight } { $from } { -up } to { -top-bight } { $to }
         }: { $known ->
             [yes] pull out about { $draw } of slack and work it along to the next leg. You now carry { $gathered }.
            *[no] draw slack out of it, only so much that the crossings stay where they are, and pass it on.
@@ -113,8 +128,8 @@ fair-say-brief = { $whole ->
             [one] { "" }
            *[other] , pass { $pass }
         }. { $heading ->
-            [falling] Top bight { $from }, down to bottom bight { $to }
-           *[rising] Bottom bight { $from }, up to top bight { $to }
+            [falling] { -Top-bight } { $from }, { -down-short } to { -bottom-bight } { $to }
+           *[rising] { -Bottom-bight } { $from }, { -up-short } to { -top-bight } { $to }
         }: { $known ->
             [yes] draw { $draw }.
            *[no] draw the slack.
@@ -125,7 +140,7 @@ fair-say-brief = { $whole ->
     }
 
 fair-say-teach = { $whole ->
-        [yes] Drawing up, time { $round } of { $rounds }. Start at the tail and follow the cord all the way. Lift each leg with the pick, { $known ->
+        [yes] Drawing up, time { $round } of { $rounds }. Start at the tail and follow the cord all the way. { -Lift-up } each leg with the pick, { $known ->
             [yes] take about { $draw } of slack out of it
            *[no] take a little slack out of it
         } and work it on to the next, { $round-legs } legs. Pull no leg tight before its neighbours. Press fewer at once to go leg by leg.
@@ -156,9 +171,9 @@ fair-say-teach = { $whole ->
             } Start at the tail.
            *[no] { "" }
         } Leg { $leg } of { $legs }, from { $heading ->
-            [falling] top bight { $from } down to bottom bight { $to }
-           *[rising] bottom bight { $from } up to top bight { $to }
-        }: lift it with a pick and { $known ->
+            [falling] { -top-bight } { $from } { -down } to { -bottom-bight } { $to }
+           *[rising] { -bottom-bight } { $from } { -up } to { -top-bight } { $to }
+        }: { -lift-up } it with a pick and { $known ->
             [yes] pull out about { $draw } of slack, and work it along to the next leg. You now carry { $gathered }.
            *[no] draw slack out of it, only so much that the crossings stay where they are, then pass it on along the cord.
         } { $last ->
@@ -171,8 +186,8 @@ fair-say-teach = { $whole ->
 fair-show = { $whole ->
         [yes] Draw up, time { $round } of { $rounds }
        *[no] { $heading ->
-            [falling] Top { $from } down to bottom { $to }
-           *[rising] Bottom { $from } up to top { $to }
+            [falling] { -Top } { $from } { -down-short } to { -bottom } { $to }
+           *[rising] { -Bottom } { $from } { -up-short } to { -top } { $to }
         }
     }
 
@@ -211,12 +226,12 @@ finish-say = { $task ->
         } { $end ->
             [standing] The tail from the start
            *[working] The working end
-        } is at bottom bight { $pin }. Lead it up towards top bight { $top }, beside the { $cords ->
+        } is at { -bottom-bight } { $pin }. Lead it { -up } towards { -top-bight } { $top }, beside the { $cords ->
             [one] cord that lies there,
            *[other] { $cords } cords that lie there,
         } on the { $lane ->
-            [top] top-ring
-           *[bottom] bottom-ring
+            [top] { -top-ring }
+           *[bottom] { -bottom-ring }
         } side. { $under ->
             [yes] { $order } Pull it snug. Where it comes out, it will be cut.
            *[no] Tuck it under the first cord that will take it. Where it comes out, it will be cut.
@@ -224,9 +239,10 @@ finish-say = { $task ->
         [join] { $strands ->
             [one] { "" }
            *[other] Strand { $strand }.
-        } Between bottom bight { $pin } and top bight { $top }, in row { $row } from the bottom, two cords are joined. Draw both ends snug, and see that neither has slipped out of its crossing. Where they come out, they will be cut.
+        } Between { -bottom-bight } { $pin } and { -top-bight } { $top }, in row { $row } { -from-the-bottom }, two cords are joined. Draw both ends snug, and see that neither has slipped out of its crossing. Where they come out, they will be cut.
         [trim] Cut each of the { $ends } ends off where it comes out from under the cords, and leave a stub as long as the cord is thick.
         [seal] If the cord is nylon, polyester or another that melts, draw each stub out a little, seal it with heat away from the knot, let it get cold, and push it back under. Natural fibre is not sealed with heat: a drop of glue holds it.
+        [press] Press the mat flat, under a board with something heavy on it. Then sew it from below where cords cross, or hold the crossings with glue, so that it keeps its shape.
        *[done] The knot is done: { $leads } lead, { $bights } bight{ $nested ->
            [one] { "" }
           *[other] , { $nested } nested{ $lands ->
@@ -248,12 +264,12 @@ finish-say-brief = { $task ->
         } { $end ->
             [standing] Tail
            *[working] Working end
-        }, bottom bight { $pin }, up beside { $cords ->
+        }, { -bottom-bight } { $pin }, up beside { $cords ->
             [one] the cord
            *[other] { $cords } cords
-        } towards top bight { $top }, on the { $lane ->
-            [top] top-ring
-           *[bottom] bottom-ring
+        } towards { -top-bight } { $top }, on the { $lane ->
+            [top] { -top-ring }
+           *[bottom] { -bottom-ring }
         } side. { $under ->
             [yes] { $order }
            *[no] Under the first cord that will take it.
@@ -261,9 +277,10 @@ finish-say-brief = { $task ->
         [join] { $strands ->
             [one] { "" }
            *[other] Strand { $strand }.
-        } Join between bottom bight { $pin } and top bight { $top }, row { $row }: both ends snug.
+        } Join between { -bottom-bight } { $pin } and { -top-bight } { $top }, row { $row }: both ends snug.
         [trim] Cut the { $ends } ends off, a stub as long as the cord is thick.
         [seal] Seal the { $ends } ends, if they melt, and push them back under.
+        [press] Press the mat flat, then sew or glue it from below.
        *[done] Done: { $leads } lead, { $bights } bight{ $nested ->
            [one] { "" }
           *[other] , { $nested } nested{ $lands ->
@@ -288,12 +305,12 @@ finish-say-teach = { $task ->
         } { $end ->
             [standing] The tail from the start
            *[working] The working end
-        } is at bottom bight { $pin }. Lead it up towards top bight { $top }, beside the { $cords ->
+        } is at { -bottom-bight } { $pin }. Lead it { -up } towards { -top-bight } { $top }, beside the { $cords ->
             [one] cord that lies there,
            *[other] { $cords } cords that lie there,
         } on the { $lane ->
-            [top] top-ring
-           *[bottom] bottom-ring
+            [top] { -top-ring }
+           *[bottom] { -bottom-ring }
         } side. { $under ->
             [yes] { $order } Pull it snug. Where it comes out, it will be cut.
            *[no] Tuck it under the first cord that will take it. Where it comes out, it will be cut.
@@ -304,9 +321,10 @@ finish-say-teach = { $task ->
         [join] { $strands ->
             [one] { "" }
            *[other] Strand { $strand }.
-        } Between bottom bight { $pin } and top bight { $top }, in row { $row } from the bottom, two cords are joined. Draw both ends snug, one after the other, and see that neither has slipped out of its crossing: it is what holds and hides them. Where they come out, they will be cut.
+        } Between { -bottom-bight } { $pin } and { -top-bight } { $top }, in row { $row } { -from-the-bottom }, two cords are joined. Draw both ends snug, one after the other, and see that neither has slipped out of its crossing: it is what holds and hides them. Where they come out, they will be cut.
         [trim] First be sure that all the fairing is done: cord that is cut off cannot be put back. Cut each of the { $ends } ends off where it comes out from under the cords, and leave a stub as long as the cord is thick.
         [seal] If the cord is nylon, polyester or another that melts, draw each stub out a little, seal it with heat away from the knot, so that it does not fray, let it get cold, and push it back under. Natural fibre is not sealed with heat: a drop of glue holds it.
+        [press] Press the mat flat, under a board with something heavy on it. Then sew it from below where cords cross, or hold the crossings with glue, so that it keeps its shape. A stitch at every third crossing will do, and none may show from above.
        *[done] The knot is done: { $leads } lead, { $bights } bight{ $nested ->
            [one] { "" }
           *[other] , { $nested } nested{ $lands ->
@@ -323,12 +341,13 @@ finish-say-teach = { $task ->
 
 finish-show = { $task ->
         [tuck] { $end ->
-            [standing] Tail at bottom { $pin }
-           *[working] Working end at bottom { $pin }
+            [standing] Tail at { -bottom } { $pin }
+           *[working] Working end at { -bottom } { $pin }
         }
         [join] Draw the join snug
         [trim] Trim the { $ends } ends
         [seal] Seal the { $ends } ends
+        [press] Press the mat, then sew or glue it
        *[done] The knot is done
     }
 
@@ -336,16 +355,17 @@ finish-show-note = { $task ->
         [tuck] Beside the { $cords ->
             [one] cord
            *[other] { $cords } cords
-        } to top { $top }, on the { $lane ->
-            [top] top-ring
-           *[bottom] bottom-ring
+        } to { -top } { $top }, on the { $lane ->
+            [top] { -top-ring }
+           *[bottom] { -bottom-ring }
         } side{ $under ->
             [yes] . Cut where it comes out
            *[no] , under the first cord that takes it
         }
-        [join] Between bottom { $pin } and top { $top }, row { $row }. Both ends are in their crossing
+        [join] Between { -bottom } { $pin } and { -top } { $top }, row { $row }. Both ends are in their crossing
         [trim] A stub as long as the cord is thick
         [seal] Away from the knot, then back under; glue for natural fibre
+        [press] From below, where cords cross
        *[done] { $leads } lead { $bights } bight{ $nested ->
            [one] { "" }
           *[other] , { $nested } nested{ $lands ->
@@ -361,6 +381,7 @@ finish-show-note = { $task ->
 caution-say = { $caution ->
         [pins] Mind the pins: they stick out, so keep eyes and palms clear of them.
         [blades] Cut and push away from your body, with the other hand behind the blade or the point.
+        [needle] Push the needle away from the hand that holds the mat. With glue, open a window, and keep it off your skin and out of your eyes.
         [heat] Careful: hot. Open a window, keep the flame clear of the knot and anything that burns, and do not touch the end until it is cold: molten cord sticks to the skin. A sealed end can be sharp.
         [load] It covers and decorates. Never let it hold a person or a load; for anything that does, follow local rules and ask qualified people.
         [children] Keep cords, pins and small parts away from small children, and never leave a cord round a neck.
@@ -372,6 +393,7 @@ caution-say = { $caution ->
 caution-show = { $caution ->
         [pins] Pins stick out: mind eyes and palms.
         [blades] Cut and push away from your body.
+        [needle] Needle away from the hand that holds the mat. Glue: fresh air, off skin and eyes.
         [heat] Ventilate. Keep clear of anything that burns. Molten cord sticks and burns: let it cool. Sealed ends can be sharp.
         [load] Decorative only: never to hold a person or a load. For anything that does, follow local rules and ask qualified people.
         [children] Keep cords, pins and small parts away from small children; never a cord round a neck.

@@ -41,8 +41,8 @@ check-say = { $ends ->
                *[9] The ninth pass of strand { $strand } is done.
             }
         } Stop and look. { $whole ->
-            [yes] Every pin
-           *[no] Every pin of this strand
+            [yes] Every { -pin }
+           *[no] Every { -pin } of this strand
         } holds { $cords ->
             [one] 1 cord
            *[other] { $cords } cords side by side
@@ -72,17 +72,17 @@ check-say = { $ends ->
             [7] Seventh pass, round
             [8] Eighth pass, round
            *[9] Ninth pass, round
-        } { $round } of { $rounds } is done, and your cord is at bottom pin { $at }. { $counted ->
+        } { $round } of { $rounds } is done, and your cord is at { -bottom-pin } { $at }. { $counted ->
             [yes] { $crossings ->
                 [0] Nothing crosses yet.
-                [one] There is 1 crossing on the tube.
-               *[other] There are { $crossings } crossings on the tube.
+                [one] There is 1 crossing { -on-the-tube }.
+               *[other] There are { $crossings } crossings { -on-the-tube }.
             }
            *[no] { $cords ->
-                [one] Every pin it has been round holds 1 cord.
-               *[other] Every pin it has been round holds { $cords } cords side by side.
+                [one] Every { -pin } it has been round holds 1 cord.
+               *[other] Every { -pin } it has been round holds { $cords } cords side by side.
             }
-        } Look at the last leg, from top pin { $from } down to bottom pin { $to }. { $order }
+        } Look at the last leg, from { -top-pin } { $from } { -down } to { -bottom-pin } { $to }. { $order }
     } If that is what you see, press next. If not, press wrong.
 
 # Example: Look. Round 3 of 6, at bottom pin 4. Last leg. It goes over 1 cord, under 1.
@@ -101,10 +101,10 @@ check-say-brief = Look. { $strands ->
             [8] Eighth pass done,
            *[9] Ninth pass done,
         } { $cords ->
-            [one] 1 cord a pin.
-           *[other] { $cords } cords a pin.
+            [one] 1 cord a { -pin }.
+           *[other] { $cords } cords a { -pin }.
         }
-       *[no] Round { $round } of { $rounds }, at bottom pin { $at }. Last leg. { $order }
+       *[no] Round { $round } of { $rounds }, at { -bottom-pin } { $at }. Last leg. { $order }
     }
 
 check-say-teach = { $ends ->
@@ -131,9 +131,9 @@ check-say-teach = { $ends ->
                 [8] The eighth pass of strand { $strand } is done.
                *[9] The ninth pass of strand { $strand } is done.
             }
-        } Turn the tube once round and look at everything before you go on: a fault is easy to mend now and hard to mend later. { $whole ->
-            [yes] Every pin
-           *[no] Every pin of this strand
+        } { -turn-it-round } and look at everything before you go on: a fault is easy to mend now and hard to mend later. { $whole ->
+            [yes] Every { -pin }
+           *[no] Every { -pin } of this strand
         } holds { $cords ->
             [one] 1 cord
            *[other] { $cords } cords side by side, never crossing one another
@@ -151,7 +151,7 @@ check-say-teach = { $ends ->
            *[no] .
         }
        *[no] { $first ->
-            [yes] Stop and look. A mistake is easiest to mend in the round you made it; a round is one leg up and one leg down.
+            [yes] Stop and look. A mistake is easiest to mend in the round you made it; a round is one leg { -up } and one leg { -down }.
            *[no] Stop and look.
         } { $strands ->
             [one] { "" }
@@ -166,29 +166,29 @@ check-say-teach = { $ends ->
             [7] Seventh pass, round
             [8] Eighth pass, round
            *[9] Ninth pass, round
-        } { $round } of { $rounds } is done, and your cord is at bottom pin { $at }. { $counted ->
+        } { $round } of { $rounds } is done, and your cord is at { -bottom-pin } { $at }. { $counted ->
             [yes] { $crossings ->
                 [0] Nothing crosses yet.
-                [one] There is 1 crossing on the tube.
-               *[other] There are { $crossings } crossings on the tube.
+                [one] There is 1 crossing { -on-the-tube }.
+               *[other] There are { $crossings } crossings { -on-the-tube }.
             }
            *[no] { $cords ->
-                [one] Every pin it has been round holds 1 cord.
-               *[other] Every pin it has been round holds { $cords } cords side by side.
+                [one] Every { -pin } it has been round holds 1 cord.
+               *[other] Every { -pin } it has been round holds { $cords } cords side by side.
             }
-        } Look at the last leg, from top pin { $from } down to bottom pin { $to }. { $order }
+        } Look at the last leg, from { -top-pin } { $from } { -down } to { -bottom-pin } { $to }. { $order }
     } If that is what you see, press next. If not, press wrong.
 
 # Example: Look: round 3 of 6
 check-show = { $ends ->
         [yes] { $whole ->
             [yes] { $cords ->
-                [one] Look: 1 cord on every pin
-               *[other] Look: { $cords } cords on every pin
+                [one] Look: 1 cord on every { -pin }
+               *[other] Look: { $cords } cords on every { -pin }
             }
            *[no] { $cords ->
-                [one] Look: 1 cord on its pins
-               *[other] Look: { $cords } cords on its pins
+                [one] Look: 1 cord on its { -pins }
+               *[other] Look: { $cords } cords on its { -pins }
             }
         }
        *[no] Look: round { $round } of { $rounds }
@@ -206,18 +206,18 @@ check-show-note = { $ends ->
        *[no] { $counted ->
             [yes] { $crossings ->
                 [0] Nothing crosses yet.
-                [one] 1 crossing on the tube.
-               *[other] { $crossings } crossings on the tube.
+                [one] 1 crossing { -on-the-tube }.
+               *[other] { $crossings } crossings { -on-the-tube }.
             }
            *[no] { $cords ->
-                [one] 1 cord on every pin so far.
-               *[other] { $cords } cords on every pin so far.
+                [one] 1 cord on every { -pin } so far.
+               *[other] { $cords } cords on every { -pin } so far.
             }
-        } The cord is at bottom { $at }.
+        } The cord is at { -bottom } { $at }.
     }
 
 # Example: Last leg, from top 1: over once, under once.
-check-show-note-last = Last leg, from top { $from }: { $order }
+check-show-note-last = Last leg, from { -top } { $from }: { $order }
 
 # One crossing of the last leg, as it lies there; those of the leg are said one after the other, in $order.
 # Example: It goes over 1 cord, under 2, over 1.

@@ -24,7 +24,7 @@ cord-left = { $known ->
         }{ $ends ->
             [yes] , and then this cord ends.
            *[no] ; to the end of this cord: { $all } legs.
-        } How much cord that is can be told of a tie that was planned with its tube and cord.
+        } How much cord that is can be told of a tie that was { -planned-so }
     }
 cord-left-done = Everything is laid. No more cord is taken.
 
@@ -51,7 +51,7 @@ cord-reaches = What you measured is forgotten.
 
 measuring = { $small ->
         [yes] And what is over that?
-       *[no] Measure the cord from the pin where it is to its end. Of a cord not begun yet, measure all.
+       *[no] Measure the cord from the { -pin } where it is to its end. Of a cord not begun yet, measure all.
     } So far { $length }. Next adds { $step }.
 measuring-so-far = So far { $length }.
 measuring-phase = Measuring the cord
@@ -68,30 +68,30 @@ counting-keys-typed = Next: that is it. Back takes the last digit away.
 fault-phase = Looking for the leg
 # $asked: pin, row or nth. $number of $of. $hand: the way that pins are counted.
 fault-so-far = { $asked ->
-        [pin] Bottom pin { $number }
+        [pin] { -Bottom-pin } { $number }
         [row] Row { $number } of { $of }
        *[nth] Crossing { $number } of { $of }
     }.
-fault-pin = Beside which bottom pin is the fault? It stands straight above that pin or to the { $hand ->
+fault-pin = Beside which { -bottom-pin } is the fault? It stands { -straight-above } that { -pin } or to the { $hand ->
         [left] left
        *[right] right
-    } of it, short of the next. So far pin { $number } of { $of }. Next: one pin on.
-fault-row = In which row of crossings is it, counted from the bottom? So far row { $number } of { $of }. Next: one row up.
-fault-nth = That row has { $of } crossings there. Which is it, counted from the pin? So far number { $number }. Next: one on.
+    } of it, short of the next. So far { -pin } { $number } of { $of }. Next: one { -pin } on.
+fault-row = In which row of crossings is it, counted { -from-the-bottom }? So far row { $number } of { $of }. Next: { -one-row-up }.
+fault-nth = That row has { $of } crossings there. Which is it, counted from the { -pin }? So far number { $number }. Next: one on.
 # Which of several cords lies wrong. $over: yes when it goes over, $cords: what it crosses.
 fault-which = Several cords cross there. Is it leg { $leg } in pass { $pass }{ $strands ->
         [one] { "" }
        *[other] { " " }of strand { $strand }
     }, which { $heading ->
-        [falling] falls from top pin { $from } to bottom pin { $to }
-       *[rising] rises from bottom pin { $from } to top pin { $to }
+        [falling] { -falls } from { -top-pin } { $from } to { -bottom-pin } { $to }
+       *[rising] { -rises } from { -bottom-pin } { $from } to { -top-pin } { $to }
     }, and is to go { $over ->
         [yes] over
        *[no] under
     } { $cords ->
         [one] 1 cord
        *[other] { $cords } cords
-    } in row { $row } from the bottom? Next: another cord.
+    } in row { $row } { -from-the-bottom }? Next: another cord.
 fault-which-line = Leg { $leg }, pass { $pass }?
 # The leg that laid it. $back: legs that have to come back.
 fault-found = Leg { $leg }{ $pass ->
@@ -101,9 +101,9 @@ fault-found = Leg { $leg }{ $pass ->
         [one] { "" }
        *[other] { " " }of strand { $strand }
     } laid it, { $heading ->
-        [falling] from top pin { $from } down to bottom pin { $to }
-       *[rising] from bottom pin { $from } up to top pin { $to }
-    }. In row { $row } from the bottom it is to go { $over ->
+        [falling] from { -top-pin } { $from } { -down } to { -bottom-pin } { $to }
+       *[rising] from { -bottom-pin } { $from } { -up } to { -top-pin } { $to }
+    }. In row { $row } { -from-the-bottom } it is to go { $over ->
         [yes] over
        *[no] under
     } { $cords ->
@@ -116,11 +116,11 @@ fault-found = Leg { $leg }{ $pass ->
 fault-found-line = Leg { $leg }, pass { $pass }: { $over ->
         [yes] over
        *[no] under
-    } in row { $row } from the bottom
+    } in row { $row } { -from-the-bottom }
 # A standing end that is near. $crossings: what it comes out of. $over: how it is to lie there.
 fault-by-the-end = Or take none back. The end that hangs at { $rim ->
-        [top] top pin { $pin }
-       *[bottom] bottom pin { $pin }
+        [top] { -top-pin } { $pin }
+       *[bottom] { -bottom-pin } { $pin }
     } is near: draw it out of { $crossings ->
         [one] that crossing
        *[other] { $crossings } crossings, that one the last
@@ -141,7 +141,7 @@ join-phase = Joining a new cord
 join-line = { $step ->
         [melts] Does the cord melt?
         [cut] Cut a new cord
-        [back] Old cord back to row { $row } from the bottom
+        [back] Old cord back to row { $row } { -from-the-bottom }
         [old-end] Leave its end under row { $row }
         [new-end] Lay the new end beside it
         [rest] Lay the rest of leg { $leg }
@@ -170,11 +170,11 @@ join-told = { $step ->
            *[other] { " " }of strand { $strand }
         }: { $whole ->
             [yes] { $heading ->
-                [falling] lift the old cord off bottom pin { $to } and bring it
-               *[rising] lift the old cord off top pin { $to } and bring it
+                [falling] { -lift-off } the old cord off { -bottom-pin } { $to } and bring it
+               *[rising] { -lift-off } the old cord off { -top-pin } { $to } and bring it
             }
            *[no] bring the old cord
-        } back to row { $row } from the bottom, where { $cords ->
+        } back to row { $row } { -from-the-bottom }, where { $cords ->
             [0] a later leg will lie over it.
             [one] it goes under 1 cord.
            *[other] it goes under { $cords } cords.
@@ -182,14 +182,14 @@ join-told = { $step ->
         [old-end] Leave the end of the old cord { $cords ->
             [0] where that later leg will lie over it,
            *[other] under that crossing,
-        } on the side of the tube, and a hand long beyond it. Cut off what is longer or frayed.
+        } { -on-the-tube-side }, and a hand long beyond it. Cut off what is longer or frayed.
         [new-end] Lay the end of the new cord beside it from the other side, { $cords ->
             [0] across the same place,
            *[other] under the same crossing,
         } a hand long beyond it too. There the two lie side by side and hold one another. Do not melt or glue them together: that is hard, shows, and breaks.
         [rest] With the new cord lay the rest of leg { $leg } as the old one lay, and go round { $heading ->
-            [falling] bottom pin { $to }.
-           *[rising] top pin { $to }.
+            [falling] { -bottom-pin } { $to }.
+           *[rising] { -top-pin } { $to }.
         }
        *[finish] The new cord runs on from here. Both ends stay long until the knot is drawn up: then draw towards them from either side, never through them. In the end there are { $ends } ends to cut{ $melts ->
             [yes] { " " }and to seal.
@@ -197,5 +197,5 @@ join-told = { $step ->
         } Next goes on with the tie.
     }
 join-noted = The new cord is noted.
-join-nothing-laid = No leg of this cord lies on the tube yet: begin again with another cord.
-join-off-the-pins = The knot is coming off its pins: no cord is joined any more.
+join-nothing-laid = No leg of this cord lies { -on-it } yet: begin again with another cord.
+join-off-the-pins = The knot is coming off its { -pins }: no cord is joined any more.

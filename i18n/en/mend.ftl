@@ -18,8 +18,8 @@ where-taking-up-say = Taking up { $leads } lead, { $bights } bight{ $nested ->
 # left in the whole tie. $crossed: crossings made on a leg that is laid in part. $round, $pass, $strand
 # and $leg: where fairing is. $minutes: time left; $timed: yes when it is known.
 where-say = { $phase ->
-        [lift] Everything is laid; the knot is to be lifted off the tube.
-        [fair] Everything is laid and lifted; the knot is being faired, time { $round }{ $whole ->
+        [lift] Everything is laid; { -to-be-lifted }
+        [fair] { -laid-and-lifted } the knot is being faired, time { $round }{ $whole ->
             [yes] .
            *[no] { $passes ->
                 [one] { "" }
@@ -46,16 +46,16 @@ where-say = { $phase ->
            *[other] , strand { $strand }
         }: { $laid } of { $legs } legs are laid. { $crossed ->
             [0] The cord is at { $at-rim ->
-                [top] top pin { $at }
-               *[bottom] bottom pin { $at }
+                [top] { -top-pin } { $at }
+               *[bottom] { -bottom-pin } { $at }
             }{ $next-rim ->
-                [top] , and goes to top pin { $next } next.
-                [bottom] , and goes to bottom pin { $next } next.
+                [top] , and goes to { -top-pin } { $next } next.
+                [bottom] , and goes to { -bottom-pin } { $next } next.
                *[none] .
             }
            *[other] The cord is on its way from { $at-rim ->
-                [top] top pin { $at } down to bottom pin { $next }
-               *[bottom] bottom pin { $at } up to top pin { $next }
+                [top] { -top-pin } { $at } { -down } to { -bottom-pin } { $next }
+               *[bottom] { -bottom-pin } { $at } { -up } to { -top-pin } { $next }
             }, and has crossed { $crossed ->
                 [one] once.
                 [2] twice.
@@ -114,15 +114,15 @@ take-back-say = { $pass ->
        *[no] { "" }
     }. { $tail ->
         [0] { "" }
-       *[other] First take the tail off bottom pin { $tail }.
+       *[other] First take the tail off { -bottom-pin } { $tail }.
     } { $first-rim ->
-        [top] First bring the cord back to top pin { $first }.
-        [bottom] First bring the cord back to bottom pin { $first }.
+        [top] First bring the cord back to { -top-pin } { $first }.
+        [bottom] First bring the cord back to { -bottom-pin } { $first }.
        *[none] { "" }
     } { $whole ->
         [yes] { $heading ->
-            [falling] Lift the cord off bottom pin { $to }.
-           *[rising] Lift the cord off top pin { $to }.
+            [falling] { -Lift-off } the cord off { -bottom-pin } { $to }.
+           *[rising] { -Lift-off } the cord off { -top-pin } { $to }.
         }
        *[no] { "" }
     }
@@ -154,13 +154,13 @@ take-back-say-clear = It crosses nothing.
 
 # Example: Your hand is at bottom pin 4. Next takes back one more leg, back lays this one again.
 take-back-say-end = Your hand is { $heading ->
-        [falling] at top pin { $from }.
-       *[rising] at bottom pin { $from }.
+        [falling] at { -top-pin } { $from }.
+       *[rising] at { -bottom-pin } { $from }.
     } Next takes back one more leg, back lays this one again.
 
 take-back-show = { $heading ->
-        [falling] Back up to top { $from }
-       *[rising] Back down to bottom { $from }
+        [falling] { -Back-up } to { -top } { $from }
+       *[rising] { -Back-down } to { -bottom } { $from }
     }
 take-back-show-phase = { $pass ->
         [1] Taking back leg { $leg }
@@ -172,42 +172,42 @@ take-back-show-crossing = { $over ->
     }
 take-back-show-note = { $whole ->
         [yes] { $heading ->
-            [falling] First off bottom { $to }
-           *[rising] First off top { $to }
+            [falling] First off { -bottom } { $to }
+           *[rising] First off { -top } { $to }
         }
-       *[no] It is on no pin yet
+       *[no] It is on no { -pin } yet
     }
 take-back-show-note-keys = Next: take back one more. Back: lay this leg again.
-take-back-nothing-say = There is nothing more to take back: the tube is empty.
+take-back-nothing-say = There is nothing more to take back: { -tube-is-empty }
 
 ## Finding a lost place: questions answered with next for yes and back for no
 
 # Example: Is the cord at top pin 6? Next for yes, back for no.
 question-say = { $question ->
         [pin] { $rim ->
-            [top] Is the cord in your hand at top pin { $pin }?
-           *[bottom] Is the cord in your hand at bottom pin { $pin }?
+            [top] Is the cord in your hand at { -top-pin } { $pin }?
+           *[bottom] Is the cord in your hand at { -bottom-pin } { $pin }?
         }
         [cords] { $rim ->
-            [top] Count the cords round top pin { $pin }, the one in your hand too.
-           *[bottom] Count the cords that have come to bottom pin { $pin }, the one in your hand too.
+            [top] Count the cords round { -top-pin } { $pin }, the one in your hand too.
+           *[bottom] Count the cords that have come to { -bottom-pin } { $pin }, the one in your hand too.
         } { $count ->
             [one] Is there just 1?
            *[other] Are there { $count }?
         }
-        [tail] Is there only the tail of this cord at bottom pin { $pin }{ $count ->
+        [tail] Is there only the tail of this cord at { -bottom-pin } { $pin }{ $count ->
             [0] { "" }
             [one] , beside 1 other cord
            *[other] , beside { $count } other cords
-        }, and has it been round no pin yet?
-        [home] Look at another strand: has its cord come back to its start, bottom pin { $pin }, { $count ->
+        }, and has it been round no { -pin } yet?
+        [home] Look at another strand: has its cord come back to its start, { -bottom-pin } { $pin }, { $count ->
             [one] once?
             [2] twice?
            *[other] { $count } times?
         }
        *[crossed] { $rim ->
-            [top] Since top pin { $pin },
-           *[bottom] Since bottom pin { $pin },
+            [top] Since { -top-pin } { $pin },
+           *[bottom] Since { -bottom-pin } { $pin },
         } { $count ->
             [0] has the cord crossed nothing yet?
             [one] has the cord crossed anything yet?
@@ -217,8 +217,8 @@ question-say = { $question ->
 
 question-show = { $question ->
         [pin] { $rim ->
-            [top] Is it at top { $pin }?
-           *[bottom] Is it at bottom { $pin }?
+            [top] Is it at { -top } { $pin }?
+           *[bottom] Is it at { -bottom } { $pin }?
         }
         [cords] { $count ->
             [one] Just 1 cord there?
@@ -241,16 +241,16 @@ question-show = { $question ->
         }
     }
 question-show-note = { $question ->
-        [pin] The pin the cord went round last
+        [pin] The { -pin } the cord went round last
         [cords] { $rim ->
-            [top] Round top { $pin }, the one in your hand too
-           *[bottom] Come to bottom { $pin }, the one in your hand too
+            [top] Round { -top } { $pin }, the one in your hand too
+           *[bottom] Come to { -bottom } { $pin }, the one in your hand too
         }
-        [tail] At bottom { $pin }
-        [home] At bottom { $pin }
+        [tail] At { -bottom } { $pin }
+        [home] At { -bottom } { $pin }
        *[crossed] { $rim ->
-            [top] Since top { $pin }
-           *[bottom] Since bottom { $pin }
+            [top] Since { -top } { $pin }
+           *[bottom] Since { -bottom } { $pin }
         }
     }
 question-show-phase = Finding your place
@@ -260,4 +260,4 @@ question-show-note-keys = Next: yes. Back: no.
 found-say = Then this is the place.
 
 # Said instead when the pins are being taken out or are out.
-wrong-after = The knot is coming off its pins, so no leg can be taken back. Back goes one step back; H says where you are.
+wrong-after = The knot is coming off its { -pins }, so no leg can be taken back. Back goes one step back; H says where you are.

@@ -38,7 +38,7 @@ pin-of-row = { $rows ->
 # Where the first cord begins, and the first of each row inside it. $rows: rows of pins at each rim.
 # $whole: yes when all passes of a cord are laid before the next cord begins.
 laced-say = { $row ->
-        [1] Bights are nested here: at each rim the pins stand in { $rows } rows, one inside the other and in line, and every cord keeps to its own. { $whole ->
+        [1] Bights are nested here: at each rim the { -pins } stand in { $rows } rows, one inside the other and in line, and every cord keeps to its own. { $whole ->
             [no] Lay the first pass of this cord, before the next is laced through it; the other passes follow when all cords lie.
            *[yes] Tie this cord whole, before the next is laced through it.
         }
@@ -49,7 +49,7 @@ laced-say-brief = { $row ->
        *[other] Laced through the cords that lie there.
     }
 laced-say-teach = { $row ->
-        [1] Bights are nested here: at each rim the pins stand in { $rows } rows, one inside the other and in line, and every cord keeps to its own. By itself each cord is a Turk's head. { $whole ->
+        [1] Bights are nested here: at each rim the { -pins } stand in { $rows } rows, one inside the other and in line, and every cord keeps to its own. By itself each cord is a Turk's head. { $whole ->
             [no] Lay the first pass of this one, before the next is laced through it; the other passes follow when all cords lie.
            *[yes] Tie this one whole, before the next is laced through it.
         }
@@ -63,12 +63,12 @@ laced-show = { $row ->
 # What a leg of such a cord runs between: the legs that left these two pins of the same rim.
 # Example: Keep between the legs from bottom pin 2 of the outer row and bottom pin 3 of the outer row.
 lay-say-splits = { $heading ->
-        [falling] Keep between the legs from top pin { $left } and top pin { $next }.
-       *[rising] Keep between the legs from bottom pin { $left } and bottom pin { $next }.
+        [falling] Keep between the legs from { -top-pin } { $left } and { -top-pin } { $next }.
+       *[rising] Keep between the legs from { -bottom-pin } { $left } and { -bottom-pin } { $next }.
     }
 lay-show-splits = { $heading ->
-        [falling] Between the legs from top { $left } and top { $next }
-       *[rising] Between the legs from bottom { $left } and bottom { $next }
+        [falling] Between the legs from { -top } { $left } and { -top } { $next }
+       *[rising] Between the legs from { -bottom } { $left } and { -bottom } { $next }
     }
 
 # Rigging: a further row of pins at both rims. $inside: how far inside the outermost row, towards the
@@ -77,45 +77,45 @@ lay-show-splits = { $heading ->
 rig-nest-say = Now { $rows ->
         [two] the inner row
        *[more] row { $row }
-    } of pins, { $pins } at each rim, { $inside } inside the outermost row, towards the middle of the knot{ $ring ->
+    } of { -pins }, { $pins } at each rim, { $inside } inside the outermost row, { -towards-the-middle }{ $ring ->
         [0] , at the same marks of the strip.
-       *[other] : row { $ring } of each ring, with { $holes } holes, a pin in { $step ->
+       *[other] : row { $ring } of each ring, with { $holes } holes, a { -pin } in { $step ->
             [1] every hole.
            *[other] one hole of every { $step }.
         }
-    } Each stands in line with the outermost pin of its number, and has that number.
+    } Each stands in line with the outermost { -pin } of its number, and has that number.
 rig-nest-say-brief = { $rows ->
         [two] Inner row:
        *[more] Row { $row }:
-    } { $pins } pins at each rim, { $inside } inside the outermost, in line{ $ring ->
+    } { $pins } { -pins } at each rim, { $inside } inside the outermost, in line{ $ring ->
         [0] .
        *[other] , in row { $ring } of the rings.
     }
 rig-nest-say-teach = Now { $rows ->
         [two] the inner row
        *[more] row { $row }
-    } of pins, { $pins } at each rim, { $inside } inside the outermost row, towards the middle of the knot{ $ring ->
+    } of { -pins }, { $pins } at each rim, { $inside } inside the outermost row, { -towards-the-middle }{ $ring ->
         [0] , at the same marks of the strip.
-       *[other] : row { $ring } of each ring, with { $holes } holes, a pin in { $step ->
+       *[other] : row { $ring } of each ring, with { $holes } holes, a { -pin } in { $step ->
             [1] every hole.
            *[other] one hole of every { $step }.
         }
-    } Each stands in line with the outermost pin of its number, and has that number. Rows that stand nearer leave no room for the bights; a ring whose rows stand otherwise does better as a strip of paper.
+    } Each stands in line with the outermost { -pin } of its number, and has that number. Rows that stand nearer leave no room for the bights; a ring whose rows stand otherwise does better as a strip of paper.
 rig-nest-show = { $rows ->
         [two] Inner row
        *[more] Row { $row }
     }: { $inside } inside, in line
-rig-nest-note = { $pins } pins at each rim{ $ring ->
+rig-nest-note = { $pins } { -pins } at each rim{ $ring ->
         [0] , at the same marks
        *[other] , in row { $ring } of the rings ({ $holes } holes)
     }, with the same numbers
 
 # On a card.
-card-rows = Bights are nested: at each rim the pins stand in { $rows } rows, one inside the other, and pins of one number stand in line.
+card-rows = Bights are nested: at each rim the { -pins } stand in { $rows } rows, one inside the other, and { -pins } of one number stand in line.
 # On a strip. $apart: from a row of pins to the next, or none when no cord is named. $rings: yes when the tube has rings.
-strip-rows = Bights are nested: at each rim the pins stand in { $rows } rows, { $apart ->
-        [none] one inside the other. The marks serve every row, since pins of one number stand in line.
-       *[other] { $apart } apart, the inner ones towards the middle of the knot. { $rings ->
+strip-rows = Bights are nested: at each rim the { -pins } stand in { $rows } rows, { $apart ->
+        [none] one inside the other. The marks serve every row, since { -pins } of one number stand in line.
+       *[other] { $apart } apart, the inner ones { -towards-the-middle }. { $rings ->
             [yes] The rows are drawn so; where those of the rings stand further apart, go by the upright lines.
            *[no] Each row has its line.
         }

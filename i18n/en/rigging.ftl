@@ -41,7 +41,7 @@ rig-page-say = { $single ->
 # $phase: kit or rig.
 rigging-where-say = { $phase ->
         [kit] You are gathering what you need: { $number } of { $of }.
-       *[rig] The tube is being rigged: step { $number } of { $of }.
+       *[rig] { -being-rigged } step { $number } of { $of }.
     }
 
 ## The bag

@@ -13,42 +13,42 @@ card-head-crossings = Crossings, in the order they are met
 
 # The way of a leg. $heading, $from, $to as in steps.ftl.
 card-way = { $heading ->
-        [falling] Top { $from } down to bottom { $to }
-       *[rising] Bottom { $from } up to top { $to }
+        [falling] { -Top } { $from } { -down-short } to { -bottom } { $to }
+       *[rising] { -Bottom } { $from } { -up-short } to { -top } { $to }
     }
 
 # Example: Weave: over 1, under 1.
 # $kind: run, or code for a row code of o and u.
 card-weave = { $kind ->
         [run] Weave: over { $weave }, under { $weave }.
-        [twin] Weave: over { $weave }, under { $weave }, begun with under at the bottom.
-       *[code] Weave, row by row from the bottom: { $weave } (o: the rising leg goes over; u: under).
+        [twin] Weave: over { $weave }, under { $weave }, begun with under { -at-the-bottom }.
+       *[code] Weave, row by row { -from-the-bottom }: { $weave } (o: the rising leg goes over; u: under).
     }
 
 # $hand: right or left. $passes, $side as in steps.ftl. $inside: top or bottom.
 card-work = { $hand ->
-        [left] Work to the left round the tube; the pins are numbered that way.
-       *[right] Work to the right round the tube; the pins are numbered that way.
+        [left] Work to the left { -round-the-tube }; the pins are numbered that way.
+       *[right] Work to the right { -round-the-tube }; the pins are numbered that way.
     } { $passes ->
         [one] { "" }
        *[other] { $inside ->
-            [bottom] Later passes lie on the top-ring side of the first cord
-           *[top] Later passes lie on the bottom-ring side of the first cord
+            [bottom] Later passes lie on the { -top-ring } side of the first cord
+           *[top] Later passes lie on the { -bottom-ring } side of the first cord
         }, { $inside ->
-            [bottom] inside its bights at the bottom and outside them at the top.
-           *[top] inside its bights at the top and outside them at the bottom.
+            [bottom] inside its bights { -at-the-bottom } and outside them { -at-the-top }.
+           *[top] inside its bights { -at-the-top } and outside them { -at-the-bottom }.
         }
     }
 
 # Where the pins go when the tube is not known.
 # $staggered: yes or no.
 card-pins = Set { $pins } pins evenly round each ring, { $staggered ->
-        [yes] each top pin half way between two bottom pins: top pin 1 half a pitch on from bottom pin 1.
-       *[no] each top pin straight above the bottom pin of its number.
+        [yes] each { -top-pin } half way between two { -bottom-pins }: { -top-pin } 1 half a pitch on from { -bottom-pin } 1.
+       *[no] each { -top-pin } { -straight-above } the { -bottom-pin } of its number.
     }
 
 # On a tube without rings. $tube: its diameter. $apart: from pin to pin.
-card-pins-apart = On a tube of { $tube } the pins stand { $apart } apart, measured round the tube.
+card-pins-apart = On a tube of { $tube } the pins stand { $apart } apart, measured { -round-the-tube }.
 
 # On a tube with rings. $rim: top or bottom. $row: number of the row, $holes in it. $first: the
 # hole of pin 1. $step: holes from one pin to the next.
@@ -79,17 +79,17 @@ card-pass = { $pass ->
         [one] { "" }
        *[other] , strand { $strand } of { $strands }
     }: { $pass ->
-        [1] leave a tail at bottom pin { $pin }
-       *[other] begin at bottom pin { $pin } beside the first cord
+        [1] leave a tail at { -bottom-pin } { $pin }
+       *[other] begin at { -bottom-pin } { $pin } beside the first cord
     }
 
 # What comes when all is laid. $rings: yes when the tube has rings. $times: how often the knot is gone
 # through. $known: yes when $draw, a length, says how much to draw.
 card-after = When all is laid
-card-lift = Lifting: mark bottom bight 1 with tape and see that no end slips back in. Take the top pins out{ $rings ->
+card-lift = Lifting: mark { -bottom-bight } 1 with tape and see that no end slips back in. Take the { -top-pins } out{ $rings ->
         [yes] , slide the top ring off
        *[no] { "" }
-    }, then take the bottom pins out. Slip the knot onto its object, the same way up.
+    }, then take the { -bottom-pins } out. Slip the knot onto its object, the same way up.
 card-fair = Drawing up, { $times } times: from the tail along the cord, take { $known ->
         [yes] about { $draw } of slack
        *[no] a little slack
@@ -120,7 +120,7 @@ strip-title = Pin strips: { $leads } lead { $bights } bight{ $nested ->
     }, tube { $tube }, { $round } round
 
 # $rings: yes when the tube has rings.
-strip-how = Cut both strips out along their lines and lay each once round the tube, ends together. { $rings ->
+strip-how = Cut both strips out along their lines and lay each once { -round-the-tube }, ends together. { $rings ->
         [yes] Each lies along its ring: every circle is a hole, and a number stands over each hole that takes a pin.
        *[no] Pins go where the lines cross; the lines run on to the edge of the paper.
     } Begin both strips at the same line along the tube.

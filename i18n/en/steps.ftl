@@ -43,18 +43,18 @@ begin-say = { $strands ->
         [yes] Take the cord “{ $cord }”.
        *[no] { "" }
     } { $strand ->
-        [1] Hold the tube upright, bottom ring down, and look at it from the front.
+        [1] { -how-to-stand }
        *[other] { "" }
-    } Leave a tail of { $tail } hanging at bottom pin { $pin }, and tape it down. { $strand ->
+    } Leave a tail of { $tail } hanging at { -bottom-pin } { $pin }, and tape it down. { $strand ->
         [1] { $hand ->
-            [left] You work round to the left, and the pins are numbered that way.
-           *[right] You work round to the right, and the pins are numbered that way.
+            [left] { -work-left }
+           *[right] { -work-right }
         } { $staggered ->
             [yes] { $hand ->
-                [left] Top pin 1 stands half a step to the left of bottom pin 1.
-               *[right] Top pin 1 stands half a step to the right of bottom pin 1.
+                [left] { -Top-pin } 1 stands half a step to the left of { -bottom-pin } 1.
+               *[right] { -Top-pin } 1 stands half a step to the right of { -bottom-pin } 1.
             }
-           *[no] Top pin 1 stands straight above bottom pin 1.
+           *[no] { -Top-pin } 1 stands { -straight-above } { -bottom-pin } 1.
         }
        *[other] { "" }
     } { $uneven ->
@@ -68,12 +68,12 @@ begin-say-brief = { $strands ->
     } { $named ->
         [yes] Cord “{ $cord }”.
        *[no] { "" }
-    } Tube upright. Tail of { $tail } at bottom pin { $pin }. { $hand ->
+    } { -upright } Tail of { $tail } at { -bottom-pin } { $pin }. { $hand ->
         [left] Work to the left;
        *[right] Work to the right;
     } { $staggered ->
-        [yes] top pins half a step on.
-       *[no] top pins straight above.
+        [yes] { -tops-staggered }
+       *[no] { -tops-straight }
     } { $uneven ->
         [yes] The pattern breaks at the edges in this weave.
        *[no] { "" }
@@ -92,18 +92,18 @@ begin-say-teach = { $strands ->
         [yes] Take the cord “{ $cord }”.
        *[no] { "" }
     } { $strand ->
-        [1] Hold the tube upright, bottom ring down, and look at it from the front.
+        [1] { -how-to-stand }
        *[other] { "" }
-    } Leave a tail of { $tail } hanging at bottom pin { $pin }, and tape it down. The tail stays behind; the other end, in your hand, does the tying. { $strand ->
+    } Leave a tail of { $tail } hanging at { -bottom-pin } { $pin }, and tape it down. The tail stays behind; the other end, in your hand, does the tying. { $strand ->
         [1] { $hand ->
-            [left] You work round to the left, and the pins are numbered that way.
-           *[right] You work round to the right, and the pins are numbered that way.
+            [left] { -work-left }
+           *[right] { -work-right }
         } { $staggered ->
             [yes] { $hand ->
-                [left] Top pin 1 stands half a step to the left of bottom pin 1.
-               *[right] Top pin 1 stands half a step to the right of bottom pin 1.
+                [left] { -Top-pin } 1 stands half a step to the left of { -bottom-pin } 1.
+               *[right] { -Top-pin } 1 stands half a step to the right of { -bottom-pin } 1.
             }
-           *[no] Top pin 1 stands straight above bottom pin 1.
+           *[no] { -Top-pin } 1 stands { -straight-above } { -bottom-pin } 1.
         }
        *[other] { "" }
     } { $uneven ->
@@ -112,15 +112,15 @@ begin-say-teach = { $strands ->
     }
 
 # Example: Tail of 15 cm at bottom 1
-begin-show = Tail of { $tail } at bottom { $pin }
+begin-show = Tail of { $tail } at { -bottom } { $pin }
 
 # Example: Hold it with tape. Work to the right.
 begin-show-note = { $named ->
         [yes] Cord “{ $cord }”.
        *[no] { "" }
     } { $hand ->
-        [left] Tube upright, tail taped down. Work to the left.
-       *[right] Tube upright, tail taped down. Work to the right.
+        [left] { -upright-shown } Work to the left.
+       *[right] { -upright-shown } Work to the right.
     } { $uneven ->
         [yes] The pattern breaks at the edges in this weave.
        *[no] { "" }
@@ -157,15 +157,15 @@ follow-say = { $pass ->
                *[no] Take up its cord again. Begin
             }
         }
-    } at bottom pin { $pin }, beside { $own ->
+    } at { -bottom-pin } { $pin }, beside { $own ->
         [yes] its own lead pass
        *[no] the first cord
     }, and stay on its { $lane ->
-        [top] top-ring side
-       *[bottom] bottom-ring side
+        [top] { -top-ring } side
+       *[bottom] { -bottom-ring } side
     } all the way, without changing sides. Go over where it goes over, under where it goes under. { $inside ->
-        [bottom] At the bottom pins turn inside its loops, at the top pins outside them.
-       *[top] At the top pins turn inside its loops, at the bottom pins outside them.
+        [bottom] At the { -bottom-pins } turn inside its loops, at the { -top-pins } outside them.
+       *[top] At the { -top-pins } turn inside its loops, at the { -bottom-pins } outside them.
     }
 
 follow-say-brief = { $pass ->
@@ -186,12 +186,12 @@ follow-say-brief = { $pass ->
            *[no] Added cord, tail of { $tail }.
         }
        *[no] { "" }
-    } From bottom pin { $pin } follow on the { $lane ->
-        [top] top-ring side.
-       *[bottom] bottom-ring side.
+    } From { -bottom-pin } { $pin } follow on the { $lane ->
+        [top] { -top-ring } side.
+       *[bottom] { -bottom-ring } side.
     } { $inside ->
-        [bottom] Inside at the bottom, outside at the top.
-       *[top] Inside at the top, outside at the bottom.
+        [bottom] Inside { -at-the-bottom }, outside { -at-the-top }.
+       *[top] Inside { -at-the-top }, outside { -at-the-bottom }.
     }
 
 follow-say-teach = { $pass ->
@@ -215,11 +215,11 @@ follow-say-teach = { $pass ->
     } { $added ->
         [yes] { $named ->
             [yes] Take the cord “{ $cord }”, and leave a tail of { $tail }. { $apart ->
-                [yes] It begins at a pin of its own, so that the ends do not all come out in one place. Begin
+                [yes] It begins at a { -pin } of its own, so that the ends do not all come out in one place. Begin
                *[no] Begin
             }
            *[no] Take the added cord, and leave a tail of { $tail }. { $apart ->
-                [yes] It begins at a pin of its own, so that the ends do not all come out in one place. Begin
+                [yes] It begins at a { -pin } of its own, so that the ends do not all come out in one place. Begin
                *[no] Begin
             }
         }
@@ -230,21 +230,21 @@ follow-say-teach = { $pass ->
                *[no] Take up its cord again. Begin
             }
         }
-    } at bottom pin { $pin }, beside { $own ->
+    } at { -bottom-pin } { $pin }, beside { $own ->
         [yes] its own lead pass
        *[no] the first cord
     }, and stay on its { $lane ->
-        [top] top-ring side
-       *[bottom] bottom-ring side
+        [top] { -top-ring } side
+       *[bottom] { -bottom-ring } side
     } all the way, without changing sides. Go over where it goes over, under where it goes under. { $inside ->
-        [bottom] At the bottom pins turn inside its loop, towards the middle of the knot; at the top pins outside it, away from the middle.
-       *[top] At the top pins turn inside its loop, towards the middle of the knot; at the bottom pins outside it, away from the middle.
+        [bottom] At the { -bottom-pins } turn inside its loop, { -towards-the-middle }; at the { -top-pins } outside it, { -away-from-the-middle }.
+       *[top] At the { -top-pins } turn inside its loop, { -towards-the-middle }; at the { -bottom-pins } outside it, { -away-from-the-middle }.
     }
 
 # Example: Follow on the bottom side
 follow-show = { $lane ->
-        [top] Follow on the top side
-       *[bottom] Follow on the bottom side
+        [top] Follow on the { -top-side } side
+       *[bottom] Follow on the { -bottom-side } side
     }
 
 # Example: From bottom 1. Inside at the top, outside at the bottom.
@@ -255,8 +255,8 @@ follow-show-note = { $added ->
         }
        *[no] { "" }
     } { $inside ->
-        [bottom] From bottom { $pin }. Inside at the bottom, outside at the top.
-       *[top] From bottom { $pin }. Inside at the top, outside at the bottom.
+        [bottom] From { -bottom } { $pin }. Inside { -at-the-bottom }, outside { -at-the-top }.
+       *[top] From { -bottom } { $pin }. Inside { -at-the-top }, outside { -at-the-bottom }.
     }
 
 ## Laying a leg
@@ -286,13 +286,13 @@ lay-say-way = { $pass ->
         [one] .
        *[other] , part { $part } of { $parts }.
     } { $heading ->
-        [falling] From top pin { $from }, down
-       *[rising] From bottom pin { $from }, up
+        [falling] From { -top-pin } { $from }, { -down-short }
+       *[rising] From { -bottom-pin } { $from }, { -up-short }
     } { $lane ->
-        [bottom] the bottom-ring side of the first cord
-        [top] the top-ring side of the first cord
-        [bottom-own] the bottom-ring side of its own lead pass
-        [top-own] the top-ring side of its own lead pass
+        [bottom] { -along-bottom } of the first cord
+        [top] { -along-top } of the first cord
+        [bottom-own] { -along-bottom } of its own lead pass
+        [top-own] { -along-top } of its own lead pass
        *[none] and to the { $hand ->
             [left] left
            *[right] right
@@ -302,12 +302,12 @@ lay-say-way = { $pass ->
             [none] ,
            *[other] { "" }
         }
-        [one] , with one full turn of the tube,
-        [2] , with two full turns of the tube,
-       *[other] , with { $turns } full turns of the tube,
+        [one] , with one full turn { -of-the-tube },
+        [2] , with two full turns { -of-the-tube },
+       *[other] , with { $turns } full turns { -of-the-tube },
     } to { $heading ->
-        [falling] bottom pin { $to }.
-       *[rising] top pin { $to }.
+        [falling] { -bottom-pin } { $to }.
+       *[rising] { -top-pin } { $to }.
     }
 
 # The same, brief.
@@ -325,8 +325,8 @@ lay-say-way-brief = { $pass ->
         [one] .
        *[other] , part { $part } of { $parts }.
     } { $heading ->
-        [falling] Top pin { $from }, down to pin { $to }
-       *[rising] Bottom pin { $from }, up to pin { $to }
+        [falling] { -Top-pin } { $from }, { -down-short } to { -pin } { $to }
+       *[rising] { -Bottom-pin } { $from }, { -up-short } to { -pin } { $to }
     }{ $turns ->
         [0] { "" }
         [one] , once round
@@ -355,16 +355,16 @@ lay-say-way-teach = { $pass ->
         [one] .
        *[other] , part { $part } of { $parts }.
     } { $first ->
-        [yes] A leg is the cord from a pin on one rim to a pin on the other.
+        [yes] A leg is the cord from a { -pin } on one rim to a { -pin } on the other.
        *[no] { "" }
     } { $heading ->
-        [falling] From top pin { $from }, down
-       *[rising] From bottom pin { $from }, up
+        [falling] From { -top-pin } { $from }, { -down-short }
+       *[rising] From { -bottom-pin } { $from }, { -up-short }
     } { $lane ->
-        [bottom] the bottom-ring side of the first cord
-        [top] the top-ring side of the first cord
-        [bottom-own] the bottom-ring side of its own lead pass
-        [top-own] the top-ring side of its own lead pass
+        [bottom] { -along-bottom } of the first cord
+        [top] { -along-top } of the first cord
+        [bottom-own] { -along-bottom } of its own lead pass
+        [top-own] { -along-top } of its own lead pass
        *[none] and to the { $hand ->
             [left] left
            *[right] right
@@ -374,12 +374,12 @@ lay-say-way-teach = { $pass ->
             [none] ,
            *[other] { "" }
         }
-        [one] , with one full turn of the tube,
-        [2] , with two full turns of the tube,
-       *[other] , with { $turns } full turns of the tube,
+        [one] , with one full turn { -of-the-tube },
+        [2] , with two full turns { -of-the-tube },
+       *[other] , with { $turns } full turns { -of-the-tube },
     } to { $heading ->
-        [falling] bottom pin { $to }.
-       *[rising] top pin { $to }.
+        [falling] { -bottom-pin } { $to }.
+       *[rising] { -top-pin } { $to }.
     }
 
 # The beginning of a later part of a long leg: which leg, and where the cord is now.
@@ -397,20 +397,20 @@ lay-say-way-on = { $pass ->
            *[other] , strand { $strand }
         }, leg { $leg }
     }, part { $part } of { $parts }, from { $heading ->
-        [falling] top pin { $from } down
-       *[rising] bottom pin { $from } up
+        [falling] { -top-pin } { $from } { -down }
+       *[rising] { -bottom-pin } { $from } { -up }
     } { $lane ->
-        [bottom] the bottom-ring side
-        [top] the top-ring side
-        [bottom-own] the bottom-ring side
-        [top-own] the top-ring side
+        [bottom] { -along-bottom }
+        [top] { -along-top }
+        [bottom-own] { -along-bottom }
+        [top-own] { -along-top }
        *[none] and to the { $hand ->
             [left] left,
            *[right] right,
         }
     } to { $heading ->
-        [falling] bottom pin { $to }.
-       *[rising] top pin { $to }.
+        [falling] { -bottom-pin } { $to }.
+       *[rising] { -top-pin } { $to }.
     } You are { $made ->
         [0] { $share ->
             [little] a little way along
@@ -421,13 +421,13 @@ lay-say-way-on = { $pass ->
             [three-quarters] three quarters there
            *[most] nearly there
         }
-        [one] once round the tube
-        [2] twice round the tube
-       *[other] { $made } times round the tube
+        [one] once { -round-the-tube }
+        [2] twice { -round-the-tube }
+       *[other] { $made } times { -round-the-tube }
     }{ $rim ->
         [none] { "" }
-        [top] , just past top pin { $past }
-       *[bottom] , just past bottom pin { $past }
+        [top] , just past { -top-pin } { $past }
+       *[bottom] , just past { -bottom-pin } { $past }
     }.
 
 # Example: Leg 11, part 2 of 5. Bottom 2, up to pin 4, past bottom 3.
@@ -444,12 +444,12 @@ lay-say-way-on-brief = { $pass ->
         [one] .
        *[other] , part { $part } of { $parts }.
     } { $heading ->
-        [falling] Top { $from }, down to pin { $to }
-       *[rising] Bottom { $from }, up to pin { $to }
+        [falling] { -Top } { $from }, { -down-short } to { -pin } { $to }
+       *[rising] { -Bottom } { $from }, { -up-short } to { -pin } { $to }
     }{ $rim ->
         [none] { "" }
-        [top] , past top { $past }
-       *[bottom] , past bottom { $past }
+        [top] , past { -top } { $past }
+       *[bottom] , past { -bottom } { $past }
     }.
 
 # The same, for who learns.
@@ -463,20 +463,20 @@ lay-say-way-on-teach = { $pass ->
            *[other] , strand { $strand }
         }, leg { $leg }
     }, part { $part } of { $parts }, from { $heading ->
-        [falling] top pin { $from } down
-       *[rising] bottom pin { $from } up
+        [falling] { -top-pin } { $from } { -down }
+       *[rising] { -bottom-pin } { $from } { -up }
     } { $lane ->
-        [bottom] the bottom-ring side
-        [top] the top-ring side
-        [bottom-own] the bottom-ring side
-        [top-own] the top-ring side
+        [bottom] { -along-bottom }
+        [top] { -along-top }
+        [bottom-own] { -along-bottom }
+        [top-own] { -along-top }
        *[none] and to the { $hand ->
             [left] left,
            *[right] right,
         }
     } to { $heading ->
-        [falling] bottom pin { $to }.
-       *[rising] top pin { $to }.
+        [falling] { -bottom-pin } { $to }.
+       *[rising] { -top-pin } { $to }.
     } You are { $made ->
         [0] { $share ->
             [little] a little way along
@@ -487,13 +487,13 @@ lay-say-way-on-teach = { $pass ->
             [three-quarters] three quarters there
            *[most] nearly there
         }
-        [one] once round the tube
-        [2] twice round the tube
-       *[other] { $made } times round the tube
+        [one] once { -round-the-tube }
+        [2] twice { -round-the-tube }
+       *[other] { $made } times { -round-the-tube }
     }{ $rim ->
         [none] { "" }
-        [top] , just past top pin { $past }
-       *[bottom] , just past bottom pin { $past }
+        [top] , just past { -top-pin } { $past }
+       *[bottom] , just past { -bottom-pin } { $past }
     }.
 
 # One crossing; those of a step are said one after the other.
@@ -602,7 +602,7 @@ lay-say-crossing-teach = { $over ->
                 [one] 1 cord
                *[other] { $cords } cords
             }{ $new ->
-            [yes] : lift it and pass your end beneath.
+            [yes] : { -lift-up } it and pass your end beneath.
            *[no] .
         }
     }
@@ -624,8 +624,8 @@ lay-say-landing = { $landing ->
         [home-to-wait] Back at the start: tape the cord down, to wait.
         [home-to-end] Back at the start: let the end hang.
        *[round] { $heading ->
-            [falling] Then round bottom pin { $to }.
-           *[rising] Then round top pin { $to }.
+            [falling] Then round { -bottom-pin } { $to }.
+           *[rising] Then round { -top-pin } { $to }.
         }
     }
 
@@ -648,18 +648,18 @@ lay-say-landing-teach = { $landing ->
         [home-to-wait] Back at the start: tape the cord down, to wait.
         [home-to-end] Back at the start: let the end hang.
        *[round] { $heading ->
-            [falling] Then round bottom pin { $to }.
-           *[rising] Then round top pin { $to }.
+            [falling] Then round { -bottom-pin } { $to }.
+           *[rising] Then round { -top-pin } { $to }.
         }
     }
 
 # The arrow is the way the cord goes. Example: Bottom 4 up to top 6 ↗
 lay-show = { $heading ->
-        [falling] Top { $from } down to bottom { $to } { $hand ->
+        [falling] { -Top } { $from } { -down-short } to { -bottom } { $to } { $hand ->
             [left] ↙
            *[right] ↘
         }
-       *[rising] Bottom { $from } up to top { $to } { $hand ->
+       *[rising] { -Bottom } { $from } { -up-short } to { -top } { $to } { $hand ->
             [left] ↖
            *[right] ↗
         }
@@ -668,14 +668,14 @@ lay-show = { $heading ->
 # The same in words alone, for a line that is read by a Braille display or a screen reader.
 # Example: Bottom 4 up and to the right, to top 6
 lay-print = { $heading ->
-        [falling] Top { $from } down and { $hand ->
+        [falling] { -Top } { $from } { -down-short } and { $hand ->
             [left] to the left
            *[right] to the right
-        }, to bottom { $to }
-       *[rising] Bottom { $from } up and { $hand ->
+        }, to { -bottom } { $to }
+       *[rising] { -Bottom } { $from } { -up-short } and { $hand ->
             [left] to the left
            *[right] to the right
-        }, to top { $to }
+        }, to { -top } { $to }
     }
 
 # One crossing as a word that differs in shape for over and under.
@@ -701,7 +701,7 @@ lay-one = { $over ->
 
 lay-one-note = { $over ->
         [yes] Your cord lies on top
-       *[no] Lift with the pick, and pass your end beneath
+       *[no] { -Lift-up } with the pick, and pass your end beneath
     }
 
 lay-show-clear = nothing to cross yet
@@ -718,15 +718,15 @@ lay-show-note-on = { $share ->
         [three-quarters] About three quarters of the way
        *[most] Most of the way
     } { $heading ->
-        [falling] down
-       *[rising] up
+        [falling] { -down }
+       *[rising] { -up }
     }{ $rim ->
         [none] { "" }
-        [top] , just past top { $past }
-       *[bottom] , just past bottom { $past }
+        [top] , just past { -top } { $past }
+       *[bottom] , just past { -bottom } { $past }
     }{ $made ->
         [0] { "" }
-       *[other] , { $made } of { $turns } turns round the tube
+       *[other] , { $made } of { $turns } turns { -round-the-tube }
     }
 
 # $landing as for lay-say-landing; $turns as for lay-say-way.
@@ -734,26 +734,26 @@ lay-show-note = { $landing ->
         [on-the-way] { $part ->
             [1] { $turns ->
                 [0] Hold your cord there
-                [one] Once round the tube in all. Hold your cord there
-                [2] Twice round the tube in all. Hold your cord there
-               *[other] { $turns } times round the tube in all. Hold your cord there
+                [one] Once { -round-the-tube } in all. Hold your cord there
+                [2] Twice { -round-the-tube } in all. Hold your cord there
+               *[other] { $turns } times { -round-the-tube } in all. Hold your cord there
             }
            *[other] Hold your cord there
         }
         [inside] { $heading ->
-            [falling] Inside the loop at bottom { $to }
-           *[rising] Inside the loop at top { $to }
+            [falling] Inside the loop at { -bottom } { $to }
+           *[rising] Inside the loop at { -top } { $to }
         }
         [outside] { $heading ->
-            [falling] Outside the loop at bottom { $to }
-           *[rising] Outside the loop at top { $to }
+            [falling] Outside the loop at { -bottom } { $to }
+           *[rising] Outside the loop at { -top } { $to }
         }
-        [home-and-on] Back at the start: over the tail and on round bottom { $to }
-        [home-to-wait] Back at the start: tape it at bottom { $to }
-        [home-to-end] Back at the start: let the end hang at bottom { $to }
+        [home-and-on] Back at the start: over the tail and on round { -bottom } { $to }
+        [home-to-wait] Back at the start: tape it at { -bottom } { $to }
+        [home-to-end] Back at the start: let the end hang at { -bottom } { $to }
        *[round] { $heading ->
-            [falling] Round bottom { $to }
-           *[rising] Round top { $to }
+            [falling] Round { -bottom } { $to }
+           *[rising] Round { -top } { $to }
         }
     }
 
@@ -763,7 +763,7 @@ lay-show-note = { $landing ->
 # $phase: begin, lay, check, lift, fair or finish. $item of $items: things to do in lift and
 # finish; rounds in fair.
 phase-show = { $phase ->
-        [lift] Lift, { $item } of { $items }
+        [lift] { -Lifting }, { $item } of { $items }
         [fair] Fair, time { $item } of { $items }{ $whole ->
             [yes] { "" }
            *[no] { $passes ->

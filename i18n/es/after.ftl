@@ -7,34 +7,46 @@
 
 # Ejemplo: Quita las 6 clavijas de la cabeza, una a una, y déjalas en un plato.
 lift-say = { $task ->
-        [secure] Todo está tendido. Antes de sacar el nudo, marca el seno 1 del pie con un trocito de cinta, y comprueba que ninguno de los { $ends } chicotes puede escurrirse hacia dentro: basta un nudo flojo en cada uno.
-        [top-pins] Despega la cinta del tubo, no la marca, y luego quita las { $pins } clavijas de la cabeza, una a una, y déjalas en un plato.
-        [slide-ring] Si hay un anillo en la cabeza, deslízalo hacia arriba hasta sacarlo del tubo. Los senos se quedan como están.
-        [bottom-pins] Sujeta el nudo con una mano y quita las { $pins } clavijas del pie.
+        [secure] Todo está tendido. { -before-lifting } marca el seno 1 { -of-bottom } con un trocito de cinta, y comprueba que ninguno de los { $ends } chicotes puede escurrirse hacia dentro: basta un nudo flojo en cada uno.
+        [top-pins] Despega la cinta del tubo, no la marca, y luego quita las { $pins } clavijas { -of-top }, una a una, y déjalas en un plato.
+        [slide-ring] Si hay un anillo { -at-top }, deslízalo hacia arriba hasta sacarlo del tubo. Los senos se quedan como están.
+        [bottom-pins] Sujeta el nudo con una mano y quita las { $pins } clavijas { -of-bottom }.
+        [over-ball] Desliza el nudo hacia arriba hasta sacarlo del tubo, y pásalo sobre la bola sin voltearlo. Por el camino los bordes se cierran, y el medio queda tan ancho como está.
+        [marks] Saca las cintas de debajo de los cabos, poco a poco, una tras otra. El nudo se queda donde está.
+        [draw-pins] Saca los alfileres en T uno a uno, primero los del borde, y con la otra mano mantén plano el salvamanteles. Déjalos en un plato.
        *[slip-off] Desliza el nudo hacia arriba hasta sacarlo del tubo, y pásalo al objeto sin voltearlo. Gíralo hasta que los chicotes salgan donde quieras.
     }
 
 lift-say-brief = { $task ->
-        [secure] Marca el seno 1 del pie, asegura los { $ends } chicotes.
-        [top-pins] Fuera las { $pins } clavijas de la cabeza.
-        [slide-ring] Fuera el anillo de la cabeza, si lo hay.
-        [bottom-pins] Fuera las { $pins } clavijas del pie.
+        [secure] Marca el seno 1 { -of-bottom }, asegura los { $ends } chicotes.
+        [top-pins] Fuera las { $pins } clavijas { -of-top }.
+        [slide-ring] Fuera el anillo { -of-top }, si lo hay.
+        [bottom-pins] Fuera las { $pins } clavijas { -of-bottom }.
+        [over-ball] Pasa el nudo sobre la bola, sin voltearlo.
+        [marks] Cintas fuera de debajo de los cabos.
+        [draw-pins] Alfileres fuera uno a uno, { $pins } de cada círculo, todo plano.
        *[slip-off] Pasa el nudo al objeto, sin voltearlo.
     }
 
 lift-say-teach = { $task ->
-        [secure] Todo está tendido. Antes de sacar el nudo, marca el seno 1 del pie con un trocito de cinta: sin las clavijas, todos los senos se parecen, y contarás desde ese. Comprueba que ninguno de los { $ends } chicotes puede escurrirse hacia dentro: basta un nudo flojo en cada uno.
-        [top-pins] Despega la cinta del tubo, no la marca, y luego quita las { $pins } clavijas de la cabeza, una a una, y déjalas en un plato. Los senos se quedan donde están, porque los cruces los sujetan.
-        [slide-ring] Si hay un anillo en la cabeza, deslízalo hacia arriba hasta sacarlo del tubo. Ve despacio, para que no arrastre ningún seno.
-        [bottom-pins] Sujeta el nudo con una mano para que no salte, y quita las { $pins } clavijas del pie.
+        [secure] Todo está tendido. { -before-lifting } marca el seno 1 { -of-bottom } con un trocito de cinta: { -once-they-are-gone } todos los senos se parecen, y contarás desde ese. Comprueba que ninguno de los { $ends } chicotes puede escurrirse hacia dentro: basta un nudo flojo en cada uno.
+        [top-pins] Despega la cinta del tubo, no la marca, y luego quita las { $pins } clavijas { -of-top }, una a una, y déjalas en un plato. Los senos se quedan donde están, porque los cruces los sujetan.
+        [slide-ring] Si hay un anillo { -at-top }, deslízalo hacia arriba hasta sacarlo del tubo. Ve despacio, para que no arrastre ningún seno.
+        [bottom-pins] Sujeta el nudo con una mano para que no salte, y quita las { $pins } clavijas { -of-bottom }.
+        [over-ball] Desliza el nudo hacia arriba hasta sacarlo del tubo, y pásalo sobre la bola sin voltearlo y sin que se retuerza. Por el camino los bordes se cierran, y el medio queda tan ancho como está: eso lo sujeta en la bola mientras lo igualas.
+        [marks] Saca las cintas de debajo de los cabos, poco a poco, una tras otra. El nudo se queda donde está. La cinta que no salga se corta entre dos senos y se saca a trozos.
+        [draw-pins] Saca los alfileres en T uno a uno, primero los del borde, y déjalos en un plato. Con la otra mano mantén plano el salvamanteles: lo que se suelta de golpe salta y pierde su orden.
        *[slip-off] Desliza el nudo hacia arriba hasta sacarlo del tubo, y pásalo al objeto sin voltearlo y sin que se retuerza. Está flojo, como debe ser. Gíralo hasta que los chicotes salgan donde quieras.
     }
 
 lift-show = { $task ->
-        [secure] Marca el seno 1 del pie
-        [top-pins] Quita las clavijas de la cabeza
-        [slide-ring] Saca el anillo de la cabeza, si lo hay
-        [bottom-pins] Quita las clavijas del pie
+        [secure] Marca el seno 1 { -of-bottom }
+        [top-pins] Quita las clavijas { -of-top }
+        [slide-ring] Saca el anillo { -of-top }, si lo hay
+        [bottom-pins] Quita las clavijas { -of-bottom }
+        [over-ball] Pasa el nudo sobre la bola
+        [marks] Quita las cintas
+        [draw-pins] Saca los alfileres en T
        *[slip-off] Pasa el nudo al objeto
     }
 
@@ -43,6 +55,9 @@ lift-show-note = { $task ->
         [top-pins] Son { $pins }, a un plato
         [slide-ring] Los senos se quedan como están
         [bottom-pins] Son { $pins }; sujeta el nudo con una mano
+        [over-ball] Sin voltearlo: los bordes se cierran, el medio queda
+        [marks] De debajo de los cabos; el nudo se queda
+        [draw-pins] { $pins } de cada círculo, uno a uno; todo plano
        *[slip-off] Sin voltearlo, con los chicotes donde quieras
     }
 
@@ -77,8 +92,8 @@ fair-say = { $whole ->
             [yes] Empieza por la cola.
            *[no] { "" }
         } Tramo { $leg } de { $legs }, { $heading ->
-            [falling] que baja del seno { $from } de la cabeza al seno { $to } del pie
-           *[rising] que sube del seno { $from } del pie al seno { $to } de la cabeza
+            [falling] { -that-falls } del seno { $from } { -of-top } al seno { $to } { -of-bottom }
+           *[rising] { -that-rises } del seno { $from } { -of-bottom } al seno { $to } { -of-top }
         }: { $known ->
             [yes] recoge cerca de { $draw } y pásalo al tramo siguiente. Ya llevas { $gathered } en la mano.
            *[no] recoge lo que sobra, sin que los cruces se muevan de su sitio, y pásalo al tramo siguiente.
@@ -100,8 +115,8 @@ fair-say-brief = { $whole ->
             [one] { "" }
            *[other] , pasada { $pass }
         }. { $heading ->
-            [falling] Seno { $from } de la cabeza, baja al seno { $to } del pie
-           *[rising] Seno { $from } del pie, sube al seno { $to } de la cabeza
+            [falling] Seno { $from } { -of-top }, { -down } al seno { $to } { -of-bottom }
+           *[rising] Seno { $from } { -of-bottom }, { -up } al seno { $to } { -of-top }
         }: { $known ->
             [yes] recoge { $draw }.
            *[no] recoge lo que sobra.
@@ -138,8 +153,8 @@ fair-say-teach = { $whole ->
             } Empieza por la cola.
            *[no] { "" }
         } Tramo { $leg } de { $legs }, { $heading ->
-            [falling] que baja del seno { $from } de la cabeza al seno { $to } del pie
-           *[rising] que sube del seno { $from } del pie al seno { $to } de la cabeza
+            [falling] { -that-falls } del seno { $from } { -of-top } al seno { $to } { -of-bottom }
+           *[rising] { -that-rises } del seno { $from } { -of-bottom } al seno { $to } { -of-top }
         }: levántalo con un pasador y { $known ->
             [yes] recoge cerca de { $draw }, y pásalo a lo largo del cabo al tramo siguiente. Ya llevas { $gathered } en la mano.
            *[no] recoge lo que sobra, sin que los cruces se muevan de su sitio, y pásalo a lo largo del cabo al tramo siguiente.
@@ -153,8 +168,8 @@ fair-say-teach = { $whole ->
 fair-show = { $whole ->
         [yes] Igualar, { $round } de { $rounds }
        *[no] { $heading ->
-            [falling] De la { $from } de la cabeza, baja a la { $to } del pie
-           *[rising] De la { $from } del pie, sube a la { $to } de la cabeza
+            [falling] De la { $from } { -of-top }, { -down } a la { $to } { -of-bottom }
+           *[rising] De la { $from } { -of-bottom }, { -up } a la { $to } { -of-top }
         }
     }
 
@@ -181,7 +196,7 @@ fair-show-note = { $whole ->
 ## what it is held at last.
 
 # Ejemplo: El chicote de trabajo está en el seno 1 del pie. Llévalo hacia el seno 3 de la cabeza, junto
-# a los 2 cabos que suben hasta allí, del lado del pie. Encima de 2 cabos, debajo de 2. Ajústalo. Se
+# a los 2 cabos { -that-rise } hasta allí, del lado del pie. Encima de 2 cabos, debajo de 2. Ajústalo. Se
 # cortará donde sale.
 finish-say = { $task ->
         [tuck] { $strands ->
@@ -193,15 +208,15 @@ finish-say = { $task ->
         } { $end ->
             [standing] La cola, el extremo que dejaste al empezar,
            *[working] El chicote de trabajo
-        } está en el seno { $pin } del pie. { $end ->
+        } está en el seno { $pin } { -of-bottom }. { $end ->
             [standing] Llévala
            *[working] Llévalo
-        } hacia el seno { $top } de la cabeza, junto { $cords ->
-            [one] al cabo que sube hasta allí,
-           *[other] a los { $cords } cabos que suben hasta allí,
-        } del lado { $lane ->
-            [top] de la cabeza.
-           *[bottom] del pie.
+        } hacia el seno { $top } { -of-top }, junto { $cords ->
+            [one] al cabo { -that-rises } hasta allí,
+           *[other] a los { $cords } cabos { -that-rise } hasta allí,
+        } { $lane ->
+            [top] { -lane-top }.
+           *[bottom] { -lane-bottom }.
         } { $under ->
             [yes] { $order } { $end ->
                 [standing] Ajústala.
@@ -215,9 +230,10 @@ finish-say = { $task ->
         [join] { $strands ->
             [one] { "" }
            *[other] Hebra { $strand }.
-        } Entre el seno { $pin } del pie y el seno { $top } de la cabeza, en la fila { $row } desde el pie, hay dos cabos empalmados. Ciñe los dos extremos y mira que ninguno se haya salido de su cruce. Donde asomen, se cortarán.
+        } Entre el seno { $pin } { -of-bottom } y el seno { $top } { -of-top }, en la fila { $row } { -from-the-bottom }, hay dos cabos empalmados. Ciñe los dos extremos y mira que ninguno se haya salido de su cruce. Donde asomen, se cortarán.
         [trim] Corta los { $ends } chicotes donde salen, dejando una punta tan larga como el grueso del cabo.
         [seal] Si el cabo es de nailon, de poliéster o de otra fibra que se funde, saca un poco cada punta, séllala con calor lejos del nudo, deja que se enfríe y vuelve a meterla debajo. La fibra natural no se sella con calor: la sujeta una gota de pegamento.
+        [press] Prensa el salvamanteles bajo una tabla con algo pesado encima. Luego cóselo por la cara de abajo donde se cruzan los cabos, o sujeta los cruces con pegamento, para que guarde su forma.
        *[done] El nudo está hecho: { $leads } ramales y { $bights } senos{ $nested ->
            [one] { "" }
           *[other] , { $nested } anidados{ $lands ->
@@ -239,12 +255,12 @@ finish-say-brief = { $task ->
         } { $end ->
             [standing] Cola
            *[working] Chicote de trabajo
-        }, seno { $pin } del pie, junto { $cords ->
+        }, seno { $pin } { -of-bottom }, junto { $cords ->
             [one] al cabo
            *[other] a los { $cords } cabos
-        } hacia el { $top } de la cabeza, del lado { $lane ->
-            [top] de la cabeza.
-           *[bottom] del pie.
+        } hacia el { $top } { -of-top }, { $lane ->
+            [top] { -lane-top }.
+           *[bottom] { -lane-bottom }.
         } { $under ->
             [yes] { $order }
            *[no] Bajo el primero que lo admita.
@@ -252,9 +268,10 @@ finish-say-brief = { $task ->
         [join] { $strands ->
             [one] { "" }
            *[other] Hebra { $strand }.
-        } Empalme entre el seno { $pin } del pie y el seno { $top } de la cabeza, fila { $row }: los dos extremos ceñidos.
+        } Empalme entre el seno { $pin } { -of-bottom } y el seno { $top } { -of-top }, fila { $row }: los dos extremos ceñidos.
         [trim] Corta los { $ends } chicotes y deja una punta tan larga como el grueso del cabo.
         [seal] Sella los { $ends } chicotes, si se funden, y vuelve a meterlos debajo.
+        [press] Prensa el salvamanteles, luego cóselo o pégalo por la cara de abajo.
        *[done] Hecho: { $leads } ramales y { $bights } senos{ $nested ->
            [one] { "" }
           *[other] , { $nested } anidados{ $lands ->
@@ -279,15 +296,15 @@ finish-say-teach = { $task ->
         } { $end ->
             [standing] La cola, el extremo que dejaste al empezar,
            *[working] El chicote de trabajo
-        } está en el seno { $pin } del pie. { $end ->
+        } está en el seno { $pin } { -of-bottom }. { $end ->
             [standing] Llévala
            *[working] Llévalo
-        } hacia el seno { $top } de la cabeza, junto { $cords ->
-            [one] al cabo que sube hasta allí,
-           *[other] a los { $cords } cabos que suben hasta allí,
-        } del lado { $lane ->
-            [top] de la cabeza.
-           *[bottom] del pie.
+        } hacia el seno { $top } { -of-top }, junto { $cords ->
+            [one] al cabo { -that-rises } hasta allí,
+           *[other] a los { $cords } cabos { -that-rise } hasta allí,
+        } { $lane ->
+            [top] { -lane-top }.
+           *[bottom] { -lane-bottom }.
         } { $under ->
             [yes] { $order } { $end ->
                 [standing] Ajústala.
@@ -304,9 +321,10 @@ finish-say-teach = { $task ->
         [join] { $strands ->
             [one] { "" }
            *[other] Hebra { $strand }.
-        } Entre el seno { $pin } del pie y el seno { $top } de la cabeza, en la fila { $row } desde el pie, hay dos cabos empalmados. Ciñe los dos extremos, uno después del otro, y mira que ninguno se haya salido de su cruce: es lo que los sujeta y los tapa. Donde asomen, se cortarán.
+        } Entre el seno { $pin } { -of-bottom } y el seno { $top } { -of-top }, en la fila { $row } { -from-the-bottom }, hay dos cabos empalmados. Ciñe los dos extremos, uno después del otro, y mira que ninguno se haya salido de su cruce: es lo que los sujeta y los tapa. Donde asomen, se cortarán.
         [trim] Antes, el nudo tiene que estar igualado del todo: el cabo cortado no vuelve. Corta los { $ends } chicotes donde salen, dejando una punta tan larga como el grueso del cabo.
         [seal] Si el cabo es de nailon, de poliéster o de otra fibra que se funde, saca un poco cada punta, séllala con calor lejos del nudo, para que no se deshilache, deja que se enfríe y vuelve a meterla debajo. La fibra natural no se sella con calor: la sujeta una gota de pegamento.
+        [press] Prensa el salvamanteles bajo una tabla con algo pesado encima. Luego cóselo por la cara de abajo donde se cruzan los cabos, o sujeta los cruces con pegamento, para que guarde su forma. Basta una puntada cada tres cruces, y ninguna debe verse por la cara de arriba.
        *[done] El nudo está hecho: { $leads } ramales y { $bights } senos{ $nested ->
            [one] { "" }
           *[other] , { $nested } anidados{ $lands ->
@@ -323,12 +341,13 @@ finish-say-teach = { $task ->
 
 finish-show = { $task ->
         [tuck] { $end ->
-            [standing] La cola, en el seno { $pin } del pie
-           *[working] El chicote, en el seno { $pin } del pie
+            [standing] La cola, en el seno { $pin } { -of-bottom }
+           *[working] El chicote, en el seno { $pin } { -of-bottom }
         }
         [join] Ciñe el empalme
         [trim] Corta los { $ends } chicotes
         [seal] Sella los { $ends } chicotes
+        [press] Prensa, y luego cose o pega
        *[done] El nudo está hecho
     }
 
@@ -336,16 +355,17 @@ finish-show-note = { $task ->
         [tuck] Junto { $cords ->
             [one] al cabo
            *[other] a los { $cords } cabos
-        } hacia el seno { $top } de la cabeza, del lado { $lane ->
-            [top] de la cabeza
-           *[bottom] del pie
+        } hacia el seno { $top } { -of-top }, { $lane ->
+            [top] { -lane-top }
+           *[bottom] { -lane-bottom }
         }{ $under ->
             [yes] . Se corta donde sale
            *[no] , por debajo del primer cabo que lo admita
         }
-        [join] Entre el seno { $pin } del pie y el { $top } de la cabeza, fila { $row }. Los dos extremos están en su cruce
+        [join] Entre el seno { $pin } { -of-bottom } y el { $top } { -of-top }, fila { $row }. Los dos extremos están en su cruce
         [trim] Una punta tan larga como el grueso del cabo
         [seal] Lejos del nudo, y otra vez debajo; pegamento para fibra natural
+        [press] Por la cara de abajo, donde se cruzan los cabos
        *[done] { $leads } ramales y { $bights } senos{ $nested ->
            [one] { "" }
           *[other] , { $nested } anidados{ $lands ->
@@ -361,6 +381,7 @@ finish-show-note = { $task ->
 caution-say = { $caution ->
         [pins] Cuidado con las clavijas: sobresalen; no les acerques los ojos ni las palmas.
         [blades] Filo y punta, siempre hacia fuera, lejos del cuerpo, y la otra mano, detrás.
+        [needle] Empuja la aguja lejos de la mano que sujeta la labor. Con pegamento, abre una ventana, y que no toque la piel ni los ojos.
         [heat] Cuidado, quema. Abre una ventana, aparta la llama del nudo y de todo lo que arda, y no toques el chicote hasta que esté frío: el cabo fundido se pega a la piel. Un chicote sellado puede cortar.
         [load] Solo adorna: que nunca sostenga a una persona ni una carga; para eso, cumple las normas y recurre a personal autorizado.
         [children] Guarda cabos, clavijas y piezas pequeñas lejos de los niños, y nunca pongas un cabo al cuello de nadie.
@@ -372,6 +393,7 @@ caution-say = { $caution ->
 caution-show = { $caution ->
         [pins] Las clavijas sobresalen: cuidado con los ojos y las palmas.
         [blades] Filo y punta, siempre hacia fuera, lejos del cuerpo.
+        [needle] La aguja, lejos de la mano que sujeta. Pegamento: aire fresco, lejos de piel y ojos.
         [heat] Ventila. Lejos de todo lo que arda. El cabo fundido se pega y quema: deja que se enfríe. Un chicote sellado puede cortar.
         [load] Solo adorno: nunca para sostener a una persona ni una carga. Para eso, cumple las normas y recurre a personal autorizado.
         [children] Cabos, clavijas y piezas pequeñas, lejos de los niños pequeños; nunca un cabo alrededor de un cuello.

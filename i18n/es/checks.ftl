@@ -40,8 +40,8 @@ check-say = { $ends ->
                *[9] La novena pasada de la hebra { $strand } está tendida.
             }
         } Para y mira. { $whole ->
-            [yes] Cada clavija
-           *[no] Cada clavija de esta hebra
+            [yes] Cada { -pin }
+           *[no] Cada { -pin } de esta hebra
         } sujeta { $cords ->
             [one] un cabo
            *[other] { $cords } cabos uno junto al otro
@@ -71,17 +71,17 @@ check-say = { $ends ->
             [7] Séptima pasada: la ronda
             [8] Octava pasada: la ronda
            *[9] Novena pasada: la ronda
-        } { $round } de { $rounds } está tendida, y el cabo está en la clavija { $at } del pie. { $counted ->
+        } { $round } de { $rounds } está tendida, y el cabo está en la { -pin } { $at } { -of-bottom }. { $counted ->
             [yes] { $crossings ->
                 [0] Todavía no hay ningún cruce.
-                [one] Hay un cruce en el tubo.
-               *[other] Hay { $crossings } cruces en el tubo.
+                [one] Hay un cruce { -on-the-tube }.
+               *[other] Hay { $crossings } cruces { -on-the-tube }.
             }
            *[no] { $cords ->
-                [one] Cada clavija que ha rodeado sujeta un cabo.
-               *[other] Cada clavija que ha rodeado sujeta { $cords } cabos uno junto al otro.
+                [one] Cada { -pin } que ha rodeado sujeta un cabo.
+               *[other] Cada { -pin } que ha rodeado sujeta { $cords } cabos uno junto al otro.
             }
-        } Mira el último tramo, de la clavija { $from } de la cabeza a la clavija { $to } del pie. { $order }
+        } Mira el último tramo, de la { -pin } { $from } { -of-top } a la { -pin } { $to } { -of-bottom }. { $order }
     } Si lo ves así, pulsa siguiente; si no, error.
 
 # Ejemplo: Mira. Ronda 3 de 6, en la clavija 4 del pie, 3 cruces.
@@ -100,10 +100,10 @@ check-say-brief = Mira. { $strands ->
             [8] Octava pasada tendida,
            *[9] Novena pasada tendida,
         } { $cords ->
-            [one] un cabo por clavija.
-           *[other] { $cords } cabos por clavija.
+            [one] un cabo por { -pin }.
+           *[other] { $cords } cabos por { -pin }.
         }
-       *[no] Ronda { $round } de { $rounds }, en la clavija { $at } del pie. { $order }
+       *[no] Ronda { $round } de { $rounds }, en la { -pin } { $at } { -of-bottom }. { $order }
     }
 
 check-say-teach = { $ends ->
@@ -130,9 +130,9 @@ check-say-teach = { $ends ->
                 [8] La octava pasada de la hebra { $strand } está tendida.
                *[9] La novena pasada de la hebra { $strand } está tendida.
             }
-        } Gira el tubo una vuelta entera y míralo todo antes de seguir: un fallo se arregla fácilmente ahora y con trabajo después. { $whole ->
-            [yes] Cada clavija
-           *[no] Cada clavija de esta hebra
+        } { -turn-it-round } y míralo todo antes de seguir: un fallo se arregla fácilmente ahora y con trabajo después. { $whole ->
+            [yes] Cada { -pin }
+           *[no] Cada { -pin } de esta hebra
         } sujeta { $cords ->
             [one] un cabo
            *[other] { $cords } cabos uno junto al otro, que nunca se cruzan entre sí
@@ -150,7 +150,7 @@ check-say-teach = { $ends ->
            *[no] .
         }
        *[no] { $first ->
-            [yes] Para y mira. Un fallo se encuentra mejor en la misma ronda en que se hizo; una ronda es un tramo que sube y otro que baja.
+            [yes] Para y mira. Un fallo se encuentra mejor en la misma ronda en que se hizo; una ronda es un tramo { -that-rises } y otro { -that-falls }.
            *[no] Para y mira.
         } { $strands ->
             [one] { "" }
@@ -165,29 +165,29 @@ check-say-teach = { $ends ->
             [7] Séptima pasada: la ronda
             [8] Octava pasada: la ronda
            *[9] Novena pasada: la ronda
-        } { $round } de { $rounds } está tendida, y el cabo está en la clavija { $at } del pie. { $counted ->
+        } { $round } de { $rounds } está tendida, y el cabo está en la { -pin } { $at } { -of-bottom }. { $counted ->
             [yes] { $crossings ->
                 [0] Todavía no hay ningún cruce.
-                [one] Hay un cruce en el tubo.
-               *[other] Hay { $crossings } cruces en el tubo.
+                [one] Hay un cruce { -on-the-tube }.
+               *[other] Hay { $crossings } cruces { -on-the-tube }.
             }
            *[no] { $cords ->
-                [one] Cada clavija que ha rodeado sujeta un cabo.
-               *[other] Cada clavija que ha rodeado sujeta { $cords } cabos uno junto al otro.
+                [one] Cada { -pin } que ha rodeado sujeta un cabo.
+               *[other] Cada { -pin } que ha rodeado sujeta { $cords } cabos uno junto al otro.
             }
-        } Mira el último tramo, de la clavija { $from } de la cabeza a la clavija { $to } del pie. { $order }
+        } Mira el último tramo, de la { -pin } { $from } { -of-top } a la { -pin } { $to } { -of-bottom }. { $order }
     } Si lo ves así, pulsa siguiente; si no, error.
 
 # Ejemplo: Mira: ronda 3 de 6
 check-show = { $ends ->
         [yes] { $whole ->
             [yes] { $cords ->
-                [one] Mira: 1 cabo en cada clavija
-               *[other] Mira: { $cords } cabos en cada clavija
+                [one] Mira: 1 cabo en cada { -pin }
+               *[other] Mira: { $cords } cabos en cada { -pin }
             }
            *[no] { $cords ->
-                [one] Mira: 1 cabo en sus clavijas
-               *[other] Mira: { $cords } cabos en sus clavijas
+                [one] Mira: 1 cabo en sus { -pins }
+               *[other] Mira: { $cords } cabos en sus { -pins }
             }
         }
        *[no] Mira: ronda { $round } de { $rounds }
@@ -205,18 +205,18 @@ check-show-note = { $ends ->
        *[no] { $counted ->
             [yes] { $crossings ->
                 [0] Ningún cruce todavía.
-                [one] 1 cruce en el tubo.
-               *[other] { $crossings } cruces en el tubo.
+                [one] 1 cruce { -on-the-tube }.
+               *[other] { $crossings } cruces { -on-the-tube }.
             }
            *[no] { $cords ->
-                [one] 1 cabo en cada clavija hasta ahora.
-               *[other] { $cords } cabos en cada clavija hasta ahora.
+                [one] 1 cabo en cada { -pin } hasta ahora.
+               *[other] { $cords } cabos en cada { -pin } hasta ahora.
             }
-        } El cabo está en la { $at } del pie.
+        } El cabo está en la { $at } { -of-bottom }.
     }
 
 # Ejemplo: Último tramo, desde la 1 de la cabeza: una vez por encima, una vez por debajo.
-check-show-note-last = Último tramo, desde la { $from } de la cabeza: { $order }
+check-show-note-last = Último tramo, desde la { $from } { -of-top }: { $order }
 
 # One crossing of the last leg, as it lies there; those of the leg are said one after the other, in $order.
 # Ejemplo: Ese tramo pasa por encima de un cabo, por debajo de 2, por encima de uno.

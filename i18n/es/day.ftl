@@ -24,7 +24,7 @@ cord-left = { $known ->
         }{ $ends ->
             [yes] , y ahí acaba este cabo.
            *[no] ; hasta el final de este cabo, { $all }.
-        } Cuánto cabo es eso solo se sabe de un nudo planeado con su tubo y su cabo.
+        } Cuánto cabo es eso solo se sabe de un nudo { -planned-so }
     }
 cord-left-done = Todo está tendido. Ya no hace falta más cabo.
 
@@ -51,7 +51,7 @@ cord-reaches = La medida queda olvidada.
 
 measuring = { $small ->
         [yes] ¿Y lo que pasa de ahí?
-       *[no] Mide el cabo desde la clavija en que está hasta su extremo; si aún no está empezado, entero.
+       *[no] Mide el cabo desde la { -pin } en que está hasta su extremo; si aún no está empezado, entero.
     } Por ahora, { $length }. Siguiente suma { $step }.
 measuring-so-far = Por ahora, { $length }.
 measuring-phase = Medir el cabo
@@ -68,24 +68,24 @@ counting-keys-typed = Siguiente: eso es. Atrás borra la última cifra.
 fault-phase = Buscar el tramo
 # $asked: pin, row or nth. $number of $of. $hand: the way that pins are counted.
 fault-so-far = { $asked ->
-        [pin] Clavija { $number } del pie
+        [pin] { -Pin } { $number } { -of-bottom }
         [row] Fila { $number } de { $of }
        *[nth] Cruce { $number } de { $of }
     }.
-fault-pin = ¿Junto a qué clavija del pie está el fallo? Queda justo en la vertical de ella o a su { $hand ->
+fault-pin = ¿Junto a qué { -pin } { -of-bottom } está el fallo? Queda { -straight-above } o a su { $hand ->
         [left] izquierda
        *[right] derecha
-    }, sin llegar a la siguiente. Por ahora, clavija { $number } de { $of }. Siguiente: una clavija más.
-fault-row = ¿En qué fila de cruces, contando desde el pie? Por ahora, fila { $number } de { $of }. Siguiente: una fila más.
-fault-nth = En esa fila hay allí { $of } cruces. ¿Cuál es, contando desde la clavija? Por ahora, el número { $number }. Siguiente: uno más.
+    }, sin llegar a la siguiente. Por ahora, { -pin } { $number } de { $of }. Siguiente: una { -pin } más.
+fault-row = ¿En qué fila de cruces, contando { -from-the-bottom }? Por ahora, fila { $number } de { $of }. Siguiente: una fila más.
+fault-nth = En esa fila hay allí { $of } cruces. ¿Cuál es, contando desde la { -pin }? Por ahora, el número { $number }. Siguiente: uno más.
 # Which of several cords lies wrong. $over: yes when it goes over, $cords: what it crosses.
 fault-which = Allí se cruzan varios cabos. ¿Es el tramo { $leg } de la pasada { $pass }{ $strands ->
         [one] { "" }
        *[other] { " " }de la hebra { $strand }
     }, que { $heading ->
-        [falling] baja de la clavija { $from } de la cabeza a la clavija { $to } del pie
-       *[rising] sube de la clavija { $from } del pie a la clavija { $to } de la cabeza
-    }, y en la fila { $row } desde el pie va { $over ->
+        [falling] { -falls } de la { -pin } { $from } { -of-top } a la { -pin } { $to } { -of-bottom }
+       *[rising] { -rises } de la { -pin } { $from } { -of-bottom } a la { -pin } { $to } { -of-top }
+    }, y en la fila { $row } { -from-the-bottom } va { $over ->
         [yes] por encima
        *[no] por debajo
     } de { $cords ->
@@ -101,9 +101,9 @@ fault-found = Lo tendió el tramo { $leg }{ $pass ->
         [one] { "" }
        *[other] { " " }de la hebra { $strand }
     }, { $heading ->
-        [falling] que baja de la clavija { $from } de la cabeza a la clavija { $to } del pie
-       *[rising] que sube de la clavija { $from } del pie a la clavija { $to } de la cabeza
-    }. En la fila { $row } desde el pie va { $over ->
+        [falling] { -that-falls } de la { -pin } { $from } { -of-top } a la { -pin } { $to } { -of-bottom }
+       *[rising] { -that-rises } de la { -pin } { $from } { -of-bottom } a la { -pin } { $to } { -of-top }
+    }. En la fila { $row } { -from-the-bottom } va { $over ->
         [yes] por encima
        *[no] por debajo
     } de { $cords ->
@@ -116,11 +116,11 @@ fault-found = Lo tendió el tramo { $leg }{ $pass ->
 fault-found-line = Tramo { $leg }, pasada { $pass }: { $over ->
         [yes] por encima
        *[no] por debajo
-    } en la fila { $row } desde el pie
+    } en la fila { $row } { -from-the-bottom }
 # A standing end that is near. $crossings: what it comes out of. $over: how it is to lie there.
 fault-by-the-end = O no deshagas ninguno. El extremo que cuelga en { $rim ->
-        [top] la clavija { $pin } de la cabeza
-       *[bottom] la clavija { $pin } del pie
+        [top] la { -pin } { $pin } { -of-top }
+       *[bottom] la { -pin } { $pin } { -of-bottom }
     } está cerca: sácalo { $crossings ->
         [one] de ese cruce
        *[other] de { $crossings } cruces, ese el último
@@ -141,7 +141,7 @@ join-phase = Empalmar otro cabo
 join-line = { $step ->
         [melts] ¿El cabo se derrite?
         [cut] Corta un cabo nuevo
-        [back] El viejo, atrás hasta la fila { $row } desde el pie
+        [back] El viejo, atrás hasta la fila { $row } { -from-the-bottom }
         [old-end] Su extremo queda en la fila { $row }
         [new-end] Pon al lado el extremo nuevo
         [rest] Tiende el resto del tramo { $leg }
@@ -170,11 +170,11 @@ join-told = { $step ->
            *[other] { " " }de la hebra { $strand }
         }: { $whole ->
             [yes] { $heading ->
-                [falling] suelta el cabo viejo de la clavija { $to } del pie y llévalo
-               *[rising] suelta el cabo viejo de la clavija { $to } de la cabeza y llévalo
+                [falling] suelta el cabo viejo de la { -pin } { $to } { -of-bottom } y llévalo
+               *[rising] suelta el cabo viejo de la { -pin } { $to } { -of-top } y llévalo
             }
            *[no] lleva el cabo viejo
-        } atrás hasta la fila { $row } desde el pie, donde { $cords ->
+        } atrás hasta la fila { $row } { -from-the-bottom }, donde { $cords ->
             [0] un tramo posterior le pasará por encima.
             [one] va por debajo de 1 cabo.
            *[other] va por debajo de { $cords } cabos.
@@ -182,14 +182,14 @@ join-told = { $step ->
         [old-end] Deja el extremo del cabo viejo { $cords ->
             [0] donde ese tramo le pasará por encima,
            *[other] debajo de ese cruce,
-        } del lado del tubo, y un palmo más allá. Corta lo que sea más largo o esté deshilachado.
+        } { -on-the-tube-side }, y un palmo más allá. Corta lo que sea más largo o esté deshilachado.
         [new-end] Pon a su lado el extremo del cabo nuevo, desde el otro lado, { $cords ->
             [0] por el mismo sitio,
            *[other] debajo del mismo cruce,
         } también un palmo más allá. Ahí quedan los dos juntos y se sujetan. No los fundas ni los pegues uno a otro: queda duro, se ve y se parte.
         [rest] Con el cabo nuevo tiende el resto del tramo { $leg } como estaba el viejo, y rodea { $heading ->
-            [falling] la clavija { $to } del pie.
-           *[rising] la clavija { $to } de la cabeza.
+            [falling] la { -pin } { $to } { -of-bottom }.
+           *[rising] la { -pin } { $to } { -of-top }.
         }
        *[finish] De aquí en adelante sigue el cabo nuevo. Los dos extremos quedan largos hasta igualar el nudo: entonces recoge hacia ellos desde ambos lados, nunca a través de ellos. Al final hay { $ends } extremos que cortar{ $melts ->
             [yes] { " " }y sellar.
@@ -198,4 +198,4 @@ join-told = { $step ->
     }
 join-noted = El cabo nuevo queda apuntado.
 join-nothing-laid = De este cabo aún no hay ningún tramo tendido: empieza otra vez con otro.
-join-off-the-pins = El nudo está saliendo de las clavijas: ya no se empalma ningún cabo.
+join-off-the-pins = El nudo está saliendo de las { -pins }: ya no se empalma ningún cabo.

@@ -19,8 +19,8 @@ where-taking-up-say = Retomas el nudo de { $leads } ramales y { $bights } senos{
 # left in the whole tie. $crossed: crossings made on a leg that is laid in part. $round, $pass, $strand
 # and $leg: where fairing is. $minutes: time left; $timed: yes when it is known.
 where-say = { $phase ->
-        [lift] Todo está tendido; falta sacar el nudo del tubo.
-        [fair] Todo está tendido y fuera del tubo; estás igualando el nudo, vez { $round }{ $whole ->
+        [lift] Todo está tendido; { -to-be-lifted }
+        [fair] { -laid-and-lifted } estás igualando el nudo, vez { $round }{ $whole ->
             [yes] .
            *[no] { $passes ->
                 [one] { "" }
@@ -47,16 +47,16 @@ where-say = { $phase ->
            *[other] , hebra { $strand }
         }: llevas { $laid } de { $legs } tramos. { $crossed ->
             [0] El cabo está en { $at-rim ->
-                [top] la clavija { $at } de la cabeza
-               *[bottom] la clavija { $at } del pie
+                [top] la { -pin } { $at } { -of-top }
+               *[bottom] la { -pin } { $at } { -of-bottom }
             }{ $next-rim ->
-                [top] , y de ahí va a la clavija { $next } de la cabeza.
-                [bottom] , y de ahí va a la clavija { $next } del pie.
+                [top] , y de ahí va a la { -pin } { $next } { -of-top }.
+                [bottom] , y de ahí va a la { -pin } { $next } { -of-bottom }.
                *[none] .
             }
            *[other] El cabo va { $at-rim ->
-                [top] bajando de la clavija { $at } de la cabeza a la clavija { $next } del pie,
-               *[bottom] subiendo de la clavija { $at } del pie a la clavija { $next } de la cabeza,
+                [top] { -falling } de la { -pin } { $at } { -of-top } a la { -pin } { $next } { -of-bottom },
+               *[bottom] { -rising } de la { -pin } { $at } { -of-bottom } a la { -pin } { $next } { -of-top },
             } y ha cruzado { $crossed ->
                 [one] una vez.
                 [2] dos veces.
@@ -118,21 +118,21 @@ take-back-say = { $pass ->
        *[no] { "" }
     }. { $tail ->
         [0] { "" }
-       *[other] Primero suelta la cola de la clavija { $tail } del pie.
+       *[other] Primero suelta la cola de la { -pin } { $tail } { -of-bottom }.
     } { $first-rim ->
         [top] { $tail ->
             [0] Primero
            *[other] Luego
-        } vuelve con el cabo a la clavija { $first } de la cabeza.
+        } vuelve con el cabo a la { -pin } { $first } { -of-top }.
         [bottom] { $tail ->
             [0] Primero
            *[other] Luego
-        } vuelve con el cabo a la clavija { $first } del pie.
+        } vuelve con el cabo a la { -pin } { $first } { -of-bottom }.
        *[none] { "" }
     } { $whole ->
         [yes] { $heading ->
-            [falling] Suelta el cabo de la clavija { $to } del pie.
-           *[rising] Suelta el cabo de la clavija { $to } de la cabeza.
+            [falling] Suelta el cabo de la { -pin } { $to } { -of-bottom }.
+           *[rising] Suelta el cabo de la { -pin } { $to } { -of-top }.
         }
        *[no] { "" }
     }
@@ -164,13 +164,13 @@ take-back-say-clear = No cruza nada.
 
 # Ejemplo: Quedas en la clavija 4 del pie. Siguiente: deshacer otro. Atrás: volver a tender este.
 take-back-say-end = Quedas { $heading ->
-        [falling] en la clavija { $from } de la cabeza.
-       *[rising] en la clavija { $from } del pie.
+        [falling] en la { -pin } { $from } { -of-top }.
+       *[rising] en la { -pin } { $from } { -of-bottom }.
     } Siguiente: deshacer otro. Atrás: volver a tender este.
 
 take-back-show = { $heading ->
-        [falling] Vuelve a subir a la { $from } de la cabeza
-       *[rising] Vuelve a bajar a la { $from } del pie
+        [falling] { -Back-up } a la { $from } { -of-top }
+       *[rising] { -Back-down } a la { $from } { -of-bottom }
     }
 take-back-show-phase = { $pass ->
         [1] Deshacer el tramo { $leg }
@@ -182,42 +182,42 @@ take-back-show-crossing = { $over ->
     }
 take-back-show-note = { $whole ->
         [yes] { $heading ->
-            [falling] Primero, suéltalo de la { $to } del pie
-           *[rising] Primero, suéltalo de la { $to } de la cabeza
+            [falling] Primero, suéltalo de la { $to } { -of-bottom }
+           *[rising] Primero, suéltalo de la { $to } { -of-top }
         }
-       *[no] Aún no está en ninguna clavija
+       *[no] Aún no está en ninguna { -pin }
     }
 take-back-show-note-keys = Siguiente: deshacer otro. Atrás: volver a tender este tramo.
-take-back-nothing-say = No hay nada más que deshacer: el tubo está vacío.
+take-back-nothing-say = No hay nada más que deshacer: { -tube-is-empty }
 
 ## Finding a lost place: questions answered with next for yes and back for no
 
 # Ejemplo: El cabo que llevas en la mano, ¿está en la clavija 6 de la cabeza? Sí, siguiente; no, atrás.
 question-say = { $question ->
         [pin] { $rim ->
-            [top] El cabo que llevas en la mano, ¿está en la clavija { $pin } de la cabeza?
-           *[bottom] El cabo que llevas en la mano, ¿está en la clavija { $pin } del pie?
+            [top] El cabo que llevas en la mano, ¿está en la { -pin } { $pin } { -of-top }?
+           *[bottom] El cabo que llevas en la mano, ¿está en la { -pin } { $pin } { -of-bottom }?
         }
         [cords] { $rim ->
-            [top] Cuenta los cabos que rodean la clavija { $pin } de la cabeza, también el que llevas en la mano.
-           *[bottom] Cuenta los cabos que han llegado a la clavija { $pin } del pie, también el que llevas en la mano.
+            [top] Cuenta los cabos que rodean la { -pin } { $pin } { -of-top }, también el que llevas en la mano.
+           *[bottom] Cuenta los cabos que han llegado a la { -pin } { $pin } { -of-bottom }, también el que llevas en la mano.
         } { $count ->
             [one] ¿Hay solo uno?
            *[other] ¿Hay { $count }?
         }
-        [tail] ¿Tiene este cabo solo la cola en la clavija { $pin } del pie{ $count ->
+        [tail] ¿Tiene este cabo solo la cola en la { -pin } { $pin } { -of-bottom }{ $count ->
             [0] { "" }
             [one] , junto a otro cabo
            *[other] , junto a otros { $count } cabos
         }, sin haber rodeado aún ninguna?
-        [home] Mira otra hebra: ¿ha vuelto su cabo al principio, a la clavija { $pin } del pie, { $count ->
+        [home] Mira otra hebra: ¿ha vuelto su cabo al principio, a la { -pin } { $pin } { -of-bottom }, { $count ->
             [one] una vez?
             [2] dos veces?
            *[other] { $count } veces?
         }
        *[crossed] { $rim ->
-            [top] Desde la clavija { $pin } de la cabeza,
-           *[bottom] Desde la clavija { $pin } del pie,
+            [top] Desde la { -pin } { $pin } { -of-top },
+           *[bottom] Desde la { -pin } { $pin } { -of-bottom },
         } { $count ->
             [0] ¿el cabo todavía no ha cruzado nada?
             [one] ¿el cabo ha cruzado ya algo?
@@ -227,8 +227,8 @@ question-say = { $question ->
 
 question-show = { $question ->
         [pin] { $rim ->
-            [top] ¿Está el cabo en la { $pin } de la cabeza?
-           *[bottom] ¿Está el cabo en la { $pin } del pie?
+            [top] ¿Está el cabo en la { $pin } { -of-top }?
+           *[bottom] ¿Está el cabo en la { $pin } { -of-bottom }?
         }
         [cords] { $count ->
             [one] ¿Hay ahí solo 1 cabo?
@@ -251,16 +251,16 @@ question-show = { $question ->
         }
     }
 question-show-note = { $question ->
-        [pin] La última clavija que rodeó el cabo
+        [pin] La última { -pin } que rodeó el cabo
         [cords] { $rim ->
-            [top] Alrededor de la { $pin } de la cabeza, también el que llevas en la mano
-           *[bottom] Llegados a la { $pin } del pie, también el que llevas en la mano
+            [top] Alrededor de la { $pin } { -of-top }, también el que llevas en la mano
+           *[bottom] Llegados a la { $pin } { -of-bottom }, también el que llevas en la mano
         }
-        [tail] En la { $pin } del pie
-        [home] En la { $pin } del pie
+        [tail] En la { $pin } { -of-bottom }
+        [home] En la { $pin } { -of-bottom }
        *[crossed] { $rim ->
-            [top] Desde la { $pin } de la cabeza
-           *[bottom] Desde la { $pin } del pie
+            [top] Desde la { $pin } { -of-top }
+           *[bottom] Desde la { $pin } { -of-bottom }
         }
     }
 question-show-phase = Buscar dónde estás
@@ -270,4 +270,4 @@ question-show-note-keys = Siguiente: sí. Atrás: no.
 found-say = Entonces este es el sitio.
 
 # Said instead when the pins are being taken out or are out.
-wrong-after = El nudo está saliendo de sus clavijas y ya no se puede deshacer ningún tramo. Atrás retrocede un paso; H dice dónde estás.
+wrong-after = El nudo está saliendo de sus { -pins } y ya no se puede deshacer ningún tramo. Atrás retrocede un paso; H dice dónde estás.

@@ -39,7 +39,7 @@ pin-of-row = { $rows ->
 # Where the first cord begins, and the first of each row inside it. $rows: rows of pins at each rim.
 # $whole: yes when all passes of a cord are laid before the next cord begins.
 laced-say = { $row ->
-        [1] Aquí hay senos anidados: en cada borde las clavijas están en { $rows } filas, una dentro de otra y en línea, y cada cabo se queda en las suyas. { $whole ->
+        [1] Aquí hay senos anidados: en cada borde las { -pins } están en { $rows } filas, una dentro de otra y en línea, y cada cabo se queda en las suyas. { $whole ->
             [no] Haz la primera pasada de este cabo antes de entrelazar el siguiente; las demás pasadas siguen cuando están todos los cabos.
            *[yes] Haz este cabo entero antes de entrelazar el siguiente.
         }
@@ -50,7 +50,7 @@ laced-say-brief = { $row ->
        *[other] Entrelazado con los cabos que ya están.
     }
 laced-say-teach = { $row ->
-        [1] Aquí hay senos anidados: en cada borde las clavijas están en { $rows } filas, una dentro de otra y en línea, y cada cabo se queda en las suyas. Por sí solo, cada cabo es una cabeza de turco. { $whole ->
+        [1] Aquí hay senos anidados: en cada borde las { -pins } están en { $rows } filas, una dentro de otra y en línea, y cada cabo se queda en las suyas. Por sí solo, cada cabo es una cabeza de turco. { $whole ->
             [no] Haz la primera pasada de este antes de entrelazar el siguiente; las demás pasadas siguen cuando están todos los cabos.
            *[yes] Haz este entero antes de entrelazar el siguiente.
         }
@@ -64,12 +64,12 @@ laced-show = { $row ->
 # What a leg of such a cord runs between: the legs that left these two pins of the same rim.
 # Ejemplo: Ve entre los tramos que salen de la clavija 2 de la fila de fuera y de la clavija 3 de la fila de fuera del pie.
 lay-say-splits = { $heading ->
-        [falling] Ve entre los tramos que salen de la clavija { $left } y de la clavija { $next } de la cabeza.
-       *[rising] Ve entre los tramos que salen de la clavija { $left } y de la clavija { $next } del pie.
+        [falling] Ve entre los tramos que salen de la { -pin } { $left } y de la { -pin } { $next } { -of-top }.
+       *[rising] Ve entre los tramos que salen de la { -pin } { $left } y de la { -pin } { $next } { -of-bottom }.
     }
 lay-show-splits = { $heading ->
-        [falling] Entre los tramos de la { $left } y la { $next } de la cabeza
-       *[rising] Entre los tramos de la { $left } y la { $next } del pie
+        [falling] Entre los tramos de la { $left } y la { $next } { -of-top }
+       *[rising] Entre los tramos de la { $left } y la { $next } { -of-bottom }
     }
 
 # Rigging: a further row of pins at both rims. $inside: how far inside the outermost row, towards the
@@ -78,44 +78,44 @@ lay-show-splits = { $heading ->
 rig-nest-say = Ahora { $rows ->
         [two] la fila de dentro
        *[more] la fila { $row }
-    } de clavijas, { $pins } en cada borde, a { $inside } de la fila de más afuera, hacia el centro del nudo{ $ring ->
+    } de { -pins }, { $pins } en cada borde, a { $inside } de la fila de más afuera, { -towards-the-middle }{ $ring ->
         [0] , en las mismas marcas de la tira.
-       *[other] : la fila { $ring } de cada anillo, de { $holes } agujeros, una clavija en { $step ->
+       *[other] : la fila { $ring } de cada anillo, de { $holes } agujeros, una { -pin } en { $step ->
             [1] cada agujero.
            *[other] un agujero de cada { $step }.
         }
-    } Cada una está en línea con la clavija de más afuera de su número, y lleva ese número.
+    } Cada una está en línea con la { -pin } de más afuera de su número, y lleva ese número.
 rig-nest-say-brief = { $rows ->
         [two] Fila de dentro:
        *[more] Fila { $row }:
-    } { $pins } clavijas en cada borde, a { $inside } de la de más afuera, en línea{ $ring ->
+    } { $pins } { -pins } en cada borde, a { $inside } de la de más afuera, en línea{ $ring ->
         [0] .
        *[other] , en la fila { $ring } de los anillos.
     }
 rig-nest-say-teach = Ahora { $rows ->
         [two] la fila de dentro
        *[more] la fila { $row }
-    } de clavijas, { $pins } en cada borde, a { $inside } de la fila de más afuera, hacia el centro del nudo{ $ring ->
+    } de { -pins }, { $pins } en cada borde, a { $inside } de la fila de más afuera, { -towards-the-middle }{ $ring ->
         [0] , en las mismas marcas de la tira.
-       *[other] : la fila { $ring } de cada anillo, de { $holes } agujeros, una clavija en { $step ->
+       *[other] : la fila { $ring } de cada anillo, de { $holes } agujeros, una { -pin } en { $step ->
             [1] cada agujero.
            *[other] un agujero de cada { $step }.
         }
-    } Cada una está en línea con la clavija de más afuera de su número, y lleva ese número. Unas filas más juntas no dejan sitio a los senos; si las filas de un anillo están a otra distancia, es mejor una tira de papel.
+    } Cada una está en línea con la { -pin } de más afuera de su número, y lleva ese número. Unas filas más juntas no dejan sitio a los senos; si las filas de un anillo están a otra distancia, es mejor una tira de papel.
 rig-nest-show = { $rows ->
         [two] Fila de dentro
        *[more] Fila { $row }
     }: a { $inside }, en línea
-rig-nest-note = { $pins } clavijas en cada borde{ $ring ->
+rig-nest-note = { $pins } { -pins } en cada borde{ $ring ->
         [0] , en las mismas marcas
        *[other] , en la fila { $ring } de los anillos ({ $holes } agujeros)
     }, con los mismos números
 
 # On a card.
-card-rows = Hay senos anidados: en cada borde las clavijas están en { $rows } filas, una dentro de otra, y las clavijas de un mismo número están en línea.
+card-rows = Hay senos anidados: en cada borde las { -pins } están en { $rows } filas, una dentro de otra, y las { -pins } de un mismo número están en línea.
 # On a strip. $apart: from a row of pins to the next, or none when no cord is named. $rings: yes when the tube has rings.
-strip-rows = Hay senos anidados: en cada borde las clavijas están en { $rows } filas, { $apart ->
-        [none] una dentro de otra. Las marcas sirven para todas las filas, pues las clavijas de un mismo número están en línea.
+strip-rows = Hay senos anidados: en cada borde las { -pins } están en { $rows } filas, { $apart ->
+        [none] una dentro de otra. Las marcas sirven para todas las filas, pues las { -pins } de un mismo número están en línea.
        *[other] a { $apart } una de otra, las de dentro hacia el medio del nudo. { $rings ->
             [yes] Así están dibujadas las filas; si las de los anillos están más separadas, guíate por las líneas verticales.
            *[no] Cada fila tiene su línea.

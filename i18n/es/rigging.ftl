@@ -37,11 +37,11 @@ rig-page-say = { $single ->
     }
 
 # Where the tyer is, before the first leg.
-# Ejemplo: Estás aparejando el tubo: paso 3 de 8.
+# Ejemplo: { -being-rigged } paso 3 de 8.
 # $phase: kit or rig.
 rigging-where-say = { $phase ->
         [kit] Estás reuniendo lo que necesitas: { $number } de { $of }.
-       *[rig] Estás aparejando el tubo: paso { $number } de { $of }.
+       *[rig] { -being-rigged } paso { $number } de { $of }.
     }
 
 ## The bag

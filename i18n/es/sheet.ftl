@@ -13,16 +13,16 @@ card-head-crossings = Cruces, en el orden en que se encuentran
 
 # The way of a leg. $heading, $from, $to as in steps.ftl.
 card-way = { $heading ->
-        [falling] De la { $from } de la cabeza, baja a la { $to } del pie
-       *[rising] De la { $from } del pie, sube a la { $to } de la cabeza
+        [falling] De la { $from } { -of-top }, { -down } a la { $to } { -of-bottom }
+       *[rising] De la { $from } { -of-bottom }, { -up } a la { $to } { -of-top }
     }
 
 # Ejemplo: Tejido: encima de 1, debajo de 1.
 # $kind: run, or code for a row code of o and u.
 card-weave = { $kind ->
         [run] Tejido: encima de { $weave }, debajo de { $weave }.
-        [twin] Tejido: encima de { $weave }, debajo de { $weave }, empezado debajo en el pie.
-       *[code] Tejido, fila por fila desde el pie: { $weave } («o»: el tramo que sube pasa por encima; «u»: por debajo).
+        [twin] Tejido: encima de { $weave }, debajo de { $weave }, empezado debajo { -at-bottom }.
+       *[code] Tejido, fila por fila { -from-the-bottom }: { $weave } («o»: el tramo { -that-rises } pasa por encima; «u»: por debajo).
     }
 
 # $hand: right or left. $passes, $side as in steps.ftl. $inside: top or bottom.
@@ -32,19 +32,19 @@ card-work = { $hand ->
     } { $passes ->
         [one] { "" }
        *[other] { $inside ->
-            [bottom] Las pasadas siguientes van junto al primer cabo, del lado de la cabeza
-           *[top] Las pasadas siguientes van junto al primer cabo, del lado del pie
+            [bottom] Las pasadas siguientes van junto al primer cabo, { -lane-top }
+           *[top] Las pasadas siguientes van junto al primer cabo, { -lane-bottom }
         }, { $inside ->
-            [bottom] por dentro de sus senos en el pie y por fuera en la cabeza.
-           *[top] por dentro de sus senos en la cabeza y por fuera en el pie.
+            [bottom] por dentro de sus senos { -at-bottom } y por fuera { -at-top }.
+           *[top] por dentro de sus senos { -at-top } y por fuera { -at-bottom }.
         }
     }
 
 # Where the pins go when the tube is not known.
 # $staggered: yes or no.
 card-pins = Pon { $pins } clavijas repartidas por igual en cada anillo, { $staggered ->
-        [yes] cada una de la cabeza a medio camino entre dos del pie: la clavija 1 de la cabeza, medio paso más allá de la clavija 1 del pie.
-       *[no] cada una de la cabeza a plomo con la del pie de su mismo número.
+        [yes] cada una { -of-top } a medio camino entre dos { -of-bottom }: la clavija 1 { -of-top }, medio paso más allá de la clavija 1 { -of-bottom }.
+       *[no] cada una { -of-top } a plomo con la { -of-bottom } de su mismo número.
     }
 
 # On a tube without rings. $tube: its diameter. $apart: from pin to pin.
@@ -53,14 +53,14 @@ card-pins-apart = En un tubo de { $tube }, las clavijas van a { $apart } una de 
 # On a tube with rings. $rim: top or bottom. $row: number of the row, $holes in it. $first: the
 # hole of pin 1. $step: holes from one pin to the next.
 card-pins-ring = { $rim ->
-        [top] Anillo de la cabeza
-       *[bottom] Anillo del pie
+        [top] Anillo { -of-top }
+       *[bottom] Anillo { -of-bottom }
     }, fila { $row }, de { $holes } agujeros: clavija 1 en el agujero { $first }, cada clavija siguiente { $step ->
         [one] 1 agujero más allá.
        *[other] { $step } agujeros más allá.
     }
 
-card-half-hole = Gira antes el anillo de la cabeza medio agujero más allá, en el sentido en que va el cabo.
+card-half-hole = Gira antes el anillo { -of-top } medio agujero más allá, en el sentido en que va el cabo.
 
 # The head of a pass of a strand. $pin: the bottom pin where it begins.
 # Ejemplo: Pasada guía: deja una cola en la clavija 1 del pie
@@ -79,17 +79,17 @@ card-pass = { $pass ->
         [one] { "" }
        *[other] , hebra { $strand } de { $strands }
     }: { $pass ->
-        [1] deja una cola en la clavija { $pin } del pie
-       *[other] empieza en la clavija { $pin } del pie junto al primer cabo
+        [1] deja una cola en la clavija { $pin } { -of-bottom }
+       *[other] empieza en la clavija { $pin } { -of-bottom } junto al primer cabo
     }
 
 # What comes when all is laid. $rings: yes when the tube has rings. $times: how often the knot is gone
 # through. $known: yes when $draw, a length, says how much to draw.
 card-after = Cuando todo está tendido
-card-lift = Sacar: marca con cinta el seno 1 del pie y cuida de que ningún chicote se escurra hacia dentro. Quita las clavijas de la cabeza{ $rings ->
-        [yes] , saca el anillo de la cabeza
+card-lift = Sacar: marca con cinta el seno 1 { -of-bottom } y cuida de que ningún chicote se escurra hacia dentro. Quita las clavijas { -of-top }{ $rings ->
+        [yes] , saca el anillo { -of-top }
        *[no] { "" }
-    } y quita las del pie. Pasa el nudo a su objeto, sin voltearlo.
+    } y quita las { -of-bottom }. Pasa el nudo a su objeto, sin voltearlo.
 card-fair = Igualar, { $times } veces: desde la cola, a lo largo del cabo, recoge { $known ->
         [yes] unos { $draw }
        *[no] un poco
@@ -131,7 +131,7 @@ strip-hand = { $hand ->
        *[right] Los números van hacia la derecha, en el sentido en que va el cabo.
     }
 
-strip-half-hole = Gira antes el anillo de la cabeza medio agujero más allá, en el sentido en que va el cabo: los agujeros de su tira están dibujados así.
+strip-half-hole = Gira antes el anillo { -of-top } medio agujero más allá, en el sentido en que va el cabo: los agujeros de su tira están dibujados así.
 
 # How far the rows of pins stand from each other. $rings: yes when the tube has rings. $known: no when no cord
 # is named, from which $spacing comes.
@@ -150,8 +150,8 @@ strip-spacing = { $known ->
         }
     }
 
-strip-top = Anillo de la cabeza
-strip-bottom = Anillo del pie
+strip-top = Anillo { -of-top }
+strip-bottom = Anillo { -of-bottom }
 strip-cut = cortar
 strip-join = pon la página { $page } sobre la línea de trazos
 # $bar: how long the line is.

@@ -65,18 +65,18 @@ begin-say = { $strands ->
         [yes] Toma el cabo «{ $cord }».
        *[no] { "" }
     } { $strand ->
-        [1] Ten el tubo vertical, con el anillo del pie hacia el suelo, y míralo de frente.
+        [1] { -how-to-stand }
        *[other] { "" }
-    } Deja colgar una cola de { $tail } en la clavija { $pin } del pie, y sujétala con cinta. { $strand ->
+    } Deja colgar una cola de { $tail } en la { -pin } { $pin } { -of-bottom }, y sujétala con cinta. { $strand ->
         [1] { $hand ->
-            [left] Trabajas hacia la izquierda alrededor del tubo, y así se numeran las clavijas.
-           *[right] Trabajas hacia la derecha alrededor del tubo, y así se numeran las clavijas.
+            [left] { -work-left }
+           *[right] { -work-right }
         } { $staggered ->
             [yes] { $hand ->
-                [left] La clavija 1 de la cabeza está medio paso a la izquierda de la clavija 1 del pie.
-               *[right] La clavija 1 de la cabeza está medio paso a la derecha de la clavija 1 del pie.
+                [left] La { -pin } 1 { -of-top } está medio paso a la izquierda de la { -pin } 1 { -of-bottom }.
+               *[right] La { -pin } 1 { -of-top } está medio paso a la derecha de la { -pin } 1 { -of-bottom }.
             }
-           *[no] La clavija 1 de la cabeza está a plomo con la clavija 1 del pie.
+           *[no] La { -pin } 1 { -of-top } está { -in-line-with } la { -pin } 1 { -of-bottom }.
         }
        *[other] { "" }
     } { $uneven ->
@@ -90,12 +90,12 @@ begin-say-brief = { $strands ->
     } { $named ->
         [yes] Cabo «{ $cord }».
        *[no] { "" }
-    } Tubo vertical. Cola de { $tail } en la clavija { $pin } del pie. { $hand ->
+    } { -upright } Cola de { $tail } en la { -pin } { $pin } { -of-bottom }. { $hand ->
         [left] Trabaja hacia la izquierda;
        *[right] Trabaja hacia la derecha;
     } { $staggered ->
-        [yes] la cabeza, medio paso más.
-       *[no] la cabeza, a plomo.
+        [yes] { -tops-staggered }
+       *[no] { -tops-straight }
     } { $uneven ->
         [yes] El dibujo se rompe en los bordes.
        *[no] { "" }
@@ -114,18 +114,18 @@ begin-say-teach = { $strands ->
         [yes] Toma el cabo «{ $cord }».
        *[no] { "" }
     } { $strand ->
-        [1] Ten el tubo vertical, con el anillo del pie hacia el suelo, y míralo de frente.
+        [1] { -how-to-stand }
        *[other] { "" }
-    } Deja colgar una cola de { $tail } en la clavija { $pin } del pie, y sujétala con cinta. La cola se queda; con el otro extremo, el de tu mano, se hace el nudo. { $strand ->
+    } Deja colgar una cola de { $tail } en la { -pin } { $pin } { -of-bottom }, y sujétala con cinta. La cola se queda; con el otro extremo, el de tu mano, se hace el nudo. { $strand ->
         [1] { $hand ->
-            [left] Trabajas hacia la izquierda alrededor del tubo, y así se numeran las clavijas.
-           *[right] Trabajas hacia la derecha alrededor del tubo, y así se numeran las clavijas.
+            [left] { -work-left }
+           *[right] { -work-right }
         } { $staggered ->
             [yes] { $hand ->
-                [left] La clavija 1 de la cabeza está medio paso a la izquierda de la clavija 1 del pie.
-               *[right] La clavija 1 de la cabeza está medio paso a la derecha de la clavija 1 del pie.
+                [left] La { -pin } 1 { -of-top } está medio paso a la izquierda de la { -pin } 1 { -of-bottom }.
+               *[right] La { -pin } 1 { -of-top } está medio paso a la derecha de la { -pin } 1 { -of-bottom }.
             }
-           *[no] La clavija 1 de la cabeza está a plomo con la clavija 1 del pie.
+           *[no] La { -pin } 1 { -of-top } está { -in-line-with } la { -pin } 1 { -of-bottom }.
         }
        *[other] { "" }
     } { $uneven ->
@@ -134,15 +134,15 @@ begin-say-teach = { $strands ->
     }
 
 # Ejemplo: Cola de 15 cm en la 1 del pie
-begin-show = Cola de { $tail } en la { $pin } del pie
+begin-show = Cola de { $tail } en la { $pin } { -of-bottom }
 
 # Ejemplo: Sujétala con cinta. Trabaja hacia la derecha.
 begin-show-note = { $named ->
         [yes] Cabo «{ $cord }».
        *[no] { "" }
     } { $hand ->
-        [left] Tubo vertical, cola sujeta con cinta. Trabaja hacia la izquierda.
-       *[right] Tubo vertical, cola sujeta con cinta. Trabaja hacia la derecha.
+        [left] { -upright-shown } Trabaja hacia la izquierda.
+       *[right] { -upright-shown } Trabaja hacia la derecha.
     } { $uneven ->
         [yes] Con este tejido el dibujo se rompe en los bordes.
        *[no] { "" }
@@ -179,15 +179,15 @@ follow-say = { $pass ->
                *[no] Toma otra vez el de la hebra { $strand }. Empieza
             }
         }
-    } en la clavija { $pin } del pie, junto { $own ->
+    } en la { -pin } { $pin } { -of-bottom }, junto { $own ->
         [yes] a su propia pasada guía
        *[no] al primer cabo
     }, y ve siempre { $lane ->
-        [top] del lado de la cabeza
-       *[bottom] del lado del pie
+        [top] { -lane-top }
+       *[bottom] { -lane-bottom }
     }, sin cambiar de lado. Pasa por encima donde él pasa por encima, y por debajo donde pasa por debajo. { $inside ->
-        [bottom] En las clavijas del pie gira por dentro de sus bucles; en las de la cabeza, por fuera.
-       *[top] En las clavijas de la cabeza gira por dentro de sus bucles; en las del pie, por fuera.
+        [bottom] En las { -pins } { -of-bottom } gira por dentro de sus bucles; en las { -of-top }, por fuera.
+       *[top] En las { -pins } { -of-top } gira por dentro de sus bucles; en las { -of-bottom }, por fuera.
     }
 
 follow-say-brief = { $pass ->
@@ -208,12 +208,12 @@ follow-say-brief = { $pass ->
            *[no] Cabo añadido, cola de { $tail }.
         }
        *[no] { "" }
-    } Desde la clavija { $pin } del pie, sigue por el { $lane ->
-        [top] lado de la cabeza.
-       *[bottom] lado del pie.
+    } Desde la { -pin } { $pin } { -of-bottom }, sigue por el { $lane ->
+        [top] { -side-top }.
+       *[bottom] { -side-bottom }.
     } { $inside ->
-        [bottom] Por dentro en el pie, por fuera en la cabeza.
-       *[top] Por dentro en la cabeza, por fuera en el pie.
+        [bottom] Por dentro { -at-bottom }, por fuera { -at-top }.
+       *[top] Por dentro { -at-top }, por fuera { -at-bottom }.
     }
 
 follow-say-teach = { $pass ->
@@ -237,11 +237,11 @@ follow-say-teach = { $pass ->
     } { $added ->
         [yes] { $named ->
             [yes] Toma el cabo «{ $cord }», y deja una cola de { $tail }. { $apart ->
-                [yes] Empieza en una clavija propia, para que los chicotes no salgan todos en el mismo sitio: empieza
+                [yes] Empieza en una { -pin } propia, para que los chicotes no salgan todos en el mismo sitio: empieza
                *[no] Empieza
             }
            *[no] Toma el cabo añadido, y deja una cola de { $tail }. { $apart ->
-                [yes] Empieza en una clavija propia, para que los chicotes no salgan todos en el mismo sitio: empieza
+                [yes] Empieza en una { -pin } propia, para que los chicotes no salgan todos en el mismo sitio: empieza
                *[no] Empieza
             }
         }
@@ -252,21 +252,21 @@ follow-say-teach = { $pass ->
                *[no] Toma otra vez el de la hebra { $strand }. Empieza
             }
         }
-    } en la clavija { $pin } del pie, junto { $own ->
+    } en la { -pin } { $pin } { -of-bottom }, junto { $own ->
         [yes] a su propia pasada guía
        *[no] al primer cabo
     }, y ve siempre { $lane ->
-        [top] del lado de la cabeza
-       *[bottom] del lado del pie
+        [top] { -lane-top }
+       *[bottom] { -lane-bottom }
     }, sin cambiar de lado. Pasa por encima donde él pasa por encima, y por debajo donde pasa por debajo. { $inside ->
-        [bottom] En las clavijas del pie gira por dentro de su bucle, hacia el centro del nudo; en las de la cabeza, por fuera.
-       *[top] En las clavijas de la cabeza gira por dentro de su bucle, hacia el centro del nudo; en las del pie, por fuera.
+        [bottom] En las { -pins } { -of-bottom } gira por dentro de su bucle, { -towards-the-middle }; en las { -of-top }, por fuera.
+       *[top] En las { -pins } { -of-top } gira por dentro de su bucle, { -towards-the-middle }; en las { -of-bottom }, por fuera.
     }
 
 # Ejemplo: Sigue por el lado del pie
 follow-show = { $lane ->
-        [top] Sigue por el lado de la cabeza
-       *[bottom] Sigue por el lado del pie
+        [top] Sigue por el { -side-top }
+       *[bottom] Sigue por el { -side-bottom }
     }
 
 # Ejemplo: Desde la 1 del pie. Por dentro en la cabeza, por fuera en el pie.
@@ -277,8 +277,8 @@ follow-show-note = { $added ->
         }
        *[no] { "" }
     } { $inside ->
-        [bottom] Desde la { $pin } del pie. Por dentro en el pie, por fuera en la cabeza.
-       *[top] Desde la { $pin } del pie. Por dentro en la cabeza, por fuera en el pie.
+        [bottom] Desde la { $pin } { -of-bottom }. Por dentro { -at-bottom }, por fuera { -at-top }.
+       *[top] Desde la { $pin } { -of-bottom }. Por dentro { -at-top }, por fuera { -at-bottom }.
     }
 
 ## Laying a leg
@@ -307,14 +307,14 @@ lay-say-way = { $pass ->
         [one] { "" }
        *[other] , parte { $part } de { $parts }
     }{ $lane ->
-        [bottom] , del lado del pie.
-        [top] , del lado de la cabeza.
-        [bottom-own] , del lado del pie.
-        [top-own] , del lado de la cabeza.
+        [bottom] , { -lane-bottom }.
+        [top] , { -lane-top }.
+        [bottom-own] , { -lane-bottom }.
+        [top-own] , { -lane-top }.
        *[none] .
     } { $heading ->
-        [falling] De la clavija { $from } de la cabeza, baja
-       *[rising] De la clavija { $from } del pie, sube
+        [falling] De la { -pin } { $from } { -of-top }, { -down }
+       *[rising] De la { -pin } { $from } { -of-bottom }, { -up }
     }{ $lane ->
         [none] { " " }hacia la { $hand ->
             [left] izquierda
@@ -323,12 +323,12 @@ lay-say-way = { $pass ->
        *[other] { "" }
     }{ $turns ->
         [0] { "" }
-        [one] , dando una vuelta al tubo,
-        [2] , dando dos vueltas al tubo,
-       *[other] , dando { $turns } vueltas al tubo,
+        [one] , dando { -one-turn },
+        [2] , dando dos { -turns },
+       *[other] , dando { $turns } { -turns },
     } a la { $to } { $heading ->
-        [falling] del pie.
-       *[rising] de la cabeza.
+        [falling] { -of-bottom }.
+       *[rising] { -of-top }.
     }
 
 # The same, brief.
@@ -346,8 +346,8 @@ lay-say-way-brief = { $pass ->
         [one] .
        *[other] , parte { $part } de { $parts }.
     } { $heading ->
-        [falling] Cabeza { $from }, baja al pie { $to }
-       *[rising] Pie { $from }, sube a la cabeza { $to }
+        [falling] { -Top } { $from }, { -down-to-bottom } { $to }
+       *[rising] { -Bottom } { $from }, { -up-to-top } { $to }
     }{ $turns ->
         [0] { "" }
         [one] , una vuelta
@@ -376,17 +376,17 @@ lay-say-way-teach = { $pass ->
         [one] { "" }
        *[other] , parte { $part } de { $parts }
     }{ $lane ->
-        [bottom] , del lado del pie.
-        [top] , del lado de la cabeza.
-        [bottom-own] , del lado del pie.
-        [top-own] , del lado de la cabeza.
+        [bottom] , { -lane-bottom }.
+        [top] , { -lane-top }.
+        [bottom-own] , { -lane-bottom }.
+        [top-own] , { -lane-top }.
        *[none] .
     } { $first ->
-        [yes] Un tramo es el cabo de una clavija a otra del otro borde.
+        [yes] Un tramo es el cabo de una { -pin } a otra del otro borde.
        *[no] { "" }
     } { $heading ->
-        [falling] De la clavija { $from } de la cabeza, baja
-       *[rising] De la clavija { $from } del pie, sube
+        [falling] De la { -pin } { $from } { -of-top }, { -down }
+       *[rising] De la { -pin } { $from } { -of-bottom }, { -up }
     }{ $lane ->
         [none] { " " }hacia la { $hand ->
             [left] izquierda
@@ -395,12 +395,12 @@ lay-say-way-teach = { $pass ->
        *[other] { "" }
     }{ $turns ->
         [0] { "" }
-        [one] , dando una vuelta al tubo,
-        [2] , dando dos vueltas al tubo,
-       *[other] , dando { $turns } vueltas al tubo,
+        [one] , dando { -one-turn },
+        [2] , dando dos { -turns },
+       *[other] , dando { $turns } { -turns },
     } a la { $to } { $heading ->
-        [falling] del pie.
-       *[rising] de la cabeza.
+        [falling] { -of-bottom }.
+       *[rising] { -of-top }.
     }
 
 # The beginning of a later part of a long leg: which leg, and where the cord is now.
@@ -418,14 +418,14 @@ lay-say-way-on = { $pass ->
            *[other] , hebra { $strand }
         }, tramo { $leg }
     }, parte { $part } de { $parts }{ $lane ->
-        [bottom] , del lado del pie.
-        [top] , del lado de la cabeza.
-        [bottom-own] , del lado del pie.
-        [top-own] , del lado de la cabeza.
+        [bottom] , { -lane-bottom }.
+        [top] , { -lane-top }.
+        [bottom-own] , { -lane-bottom }.
+        [top-own] , { -lane-top }.
        *[none] .
     } { $heading ->
-        [falling] Bajas
-       *[rising] Subes
+        [falling] { -Going-down }
+       *[rising] { -Going-up }
     }{ $lane ->
         [none] { " " }hacia la { $hand ->
             [left] izquierda,
@@ -433,8 +433,8 @@ lay-say-way-on = { $pass ->
         }
        *[other] { "" }
     } { $heading ->
-        [falling] de la clavija { $from } de la cabeza a la { $to } del pie.
-       *[rising] de la clavija { $from } del pie a la { $to } de la cabeza.
+        [falling] de la { -pin } { $from } { -of-top } a la { $to } { -of-bottom }.
+       *[rising] de la { -pin } { $from } { -of-bottom } a la { $to } { -of-top }.
     } Llevas { $made ->
         [0] { $share ->
             [little] un poco
@@ -445,13 +445,13 @@ lay-say-way-on = { $pass ->
             [three-quarters] tres cuartos
            *[most] casi todo
         }
-        [one] una vuelta al tubo
-        [2] dos vueltas al tubo
-       *[other] { $made } vueltas al tubo
+        [one] { -one-turn }
+        [2] dos { -turns }
+       *[other] { $made } { -turns }
     }{ $rim ->
         [none] { "" }
-        [top] , tras la { $past } de la cabeza
-       *[bottom] , tras la { $past } del pie
+        [top] , tras la { $past } { -of-top }
+       *[bottom] , tras la { $past } { -of-bottom }
     }.
 
 # Ejemplo: Tramo 11, parte 2 de 5. Pie 2, sube a la cabeza 4, tras el pie 3.
@@ -468,12 +468,12 @@ lay-say-way-on-brief = { $pass ->
         [one] .
        *[other] , parte { $part } de { $parts }.
     } { $heading ->
-        [falling] Cabeza { $from }, baja al pie { $to }
-       *[rising] Pie { $from }, sube a la cabeza { $to }
+        [falling] { -Top } { $from }, { -down-to-bottom } { $to }
+       *[rising] { -Bottom } { $from }, { -up-to-top } { $to }
     }{ $rim ->
         [none] { "" }
-        [top] , tras la cabeza { $past }
-       *[bottom] , tras el pie { $past }
+        [top] , tras { -the-top } { $past }
+       *[bottom] , tras { -the-bottom } { $past }
     }.
 
 # The same, for who learns.
@@ -487,14 +487,14 @@ lay-say-way-on-teach = { $pass ->
            *[other] , hebra { $strand }
         }, tramo { $leg }
     }, parte { $part } de { $parts }{ $lane ->
-        [bottom] , del lado del pie.
-        [top] , del lado de la cabeza.
-        [bottom-own] , del lado del pie.
-        [top-own] , del lado de la cabeza.
+        [bottom] , { -lane-bottom }.
+        [top] , { -lane-top }.
+        [bottom-own] , { -lane-bottom }.
+        [top-own] , { -lane-top }.
        *[none] .
     } { $heading ->
-        [falling] Bajas
-       *[rising] Subes
+        [falling] { -Going-down }
+       *[rising] { -Going-up }
     }{ $lane ->
         [none] { " " }hacia la { $hand ->
             [left] izquierda,
@@ -502,8 +502,8 @@ lay-say-way-on-teach = { $pass ->
         }
        *[other] { "" }
     } { $heading ->
-        [falling] de la clavija { $from } de la cabeza a la { $to } del pie.
-       *[rising] de la clavija { $from } del pie a la { $to } de la cabeza.
+        [falling] de la { -pin } { $from } { -of-top } a la { $to } { -of-bottom }.
+       *[rising] de la { -pin } { $from } { -of-bottom } a la { $to } { -of-top }.
     } Llevas { $made ->
         [0] { $share ->
             [little] un poco
@@ -514,13 +514,13 @@ lay-say-way-on-teach = { $pass ->
             [three-quarters] tres cuartos
            *[most] casi todo
         }
-        [one] una vuelta al tubo
-        [2] dos vueltas al tubo
-       *[other] { $made } vueltas al tubo
+        [one] { -one-turn }
+        [2] dos { -turns }
+       *[other] { $made } { -turns }
     }{ $rim ->
         [none] { "" }
-        [top] , tras la { $past } de la cabeza
-       *[bottom] , tras la { $past } del pie
+        [top] , tras la { $past } { -of-top }
+       *[bottom] , tras la { $past } { -of-bottom }
     }.
 
 # One crossing; those of a step are said one after the other.
@@ -651,8 +651,8 @@ lay-say-landing = { $landing ->
         [home-to-wait] De vuelta al principio: fíjalo con cinta.
         [home-to-end] De vuelta al principio: deja colgar el extremo.
        *[round] { $heading ->
-            [falling] Rodea la clavija { $to } del pie.
-           *[rising] Rodea la clavija { $to } de la cabeza.
+            [falling] Rodea la { -pin } { $to } { -of-bottom }.
+           *[rising] Rodea la { -pin } { $to } { -of-top }.
         }
     }
 
@@ -675,18 +675,18 @@ lay-say-landing-teach = { $landing ->
         [home-to-wait] De vuelta al principio: fíjalo con cinta.
         [home-to-end] De vuelta al principio: deja colgar el extremo.
        *[round] { $heading ->
-            [falling] Rodea la clavija { $to } del pie.
-           *[rising] Rodea la clavija { $to } de la cabeza.
+            [falling] Rodea la { -pin } { $to } { -of-bottom }.
+           *[rising] Rodea la { -pin } { $to } { -of-top }.
         }
     }
 
 # The arrow is the way the cord goes. Ejemplo: De la 4 del pie, sube a la 6 de la cabeza ↗
 lay-show = { $heading ->
-        [falling] De la { $from } de la cabeza, baja a la { $to } del pie { $hand ->
+        [falling] De la { $from } { -of-top }, { -down } a la { $to } { -of-bottom } { $hand ->
             [left] ↙
            *[right] ↘
         }
-       *[rising] De la { $from } del pie, sube a la { $to } de la cabeza { $hand ->
+       *[rising] De la { $from } { -of-bottom }, { -up } a la { $to } { -of-top } { $hand ->
             [left] ↖
            *[right] ↗
         }
@@ -695,14 +695,14 @@ lay-show = { $heading ->
 # The same in words alone, for a line that is read by a Braille display or a screen reader.
 # Ejemplo: De la 4 del pie, sube hacia la derecha a la 6 de la cabeza
 lay-print = { $heading ->
-        [falling] De la { $from } de la cabeza, baja { $hand ->
+        [falling] De la { $from } { -of-top }, { -down } { $hand ->
             [left] hacia la izquierda
            *[right] hacia la derecha
-        } a la { $to } del pie
-       *[rising] De la { $from } del pie, sube { $hand ->
+        } a la { $to } { -of-bottom }
+       *[rising] De la { $from } { -of-bottom }, { -up } { $hand ->
             [left] hacia la izquierda
            *[right] hacia la derecha
-        } a la { $to } de la cabeza
+        } a la { $to } { -of-top }
     }
 
 # One crossing as a word that differs in shape for over and under.
@@ -745,12 +745,12 @@ lay-show-note-on = { $share ->
         [three-quarters] Cerca de tres cuartos
        *[most] La mayor parte
     } { $heading ->
-        [falling] de la bajada
-       *[rising] de la subida
+        [falling] { -of-the-way-down }
+       *[rising] { -of-the-way-up }
     }{ $rim ->
         [none] { "" }
-        [top] , justo tras la { $past } de la cabeza
-       *[bottom] , justo tras la { $past } del pie
+        [top] , justo tras la { $past } { -of-top }
+       *[bottom] , justo tras la { $past } { -of-bottom }
     }{ $made ->
         [0] { "" }
        *[other] , { $made } de { $turns } vueltas
@@ -761,26 +761,26 @@ lay-show-note = { $landing ->
         [on-the-way] { $part ->
             [1] { $turns ->
                 [0] Sujeta el tuyo ahí
-                [one] Una vuelta al tubo en total. Sujeta el tuyo ahí
-                [2] Dos vueltas al tubo en total. Sujeta el tuyo ahí
-               *[other] { $turns } vueltas al tubo en total. Sujeta el tuyo ahí
+                [one] { -One-turn } en total. Sujeta el tuyo ahí
+                [2] Dos { -turns } en total. Sujeta el tuyo ahí
+               *[other] { $turns } { -turns } en total. Sujeta el tuyo ahí
             }
            *[other] Sujeta el tuyo ahí
         }
         [inside] { $heading ->
-            [falling] Por dentro del bucle, en la { $to } del pie
-           *[rising] Por dentro del bucle, en la { $to } de la cabeza
+            [falling] Por dentro del bucle, en la { $to } { -of-bottom }
+           *[rising] Por dentro del bucle, en la { $to } { -of-top }
         }
         [outside] { $heading ->
-            [falling] Por fuera del bucle, en la { $to } del pie
-           *[rising] Por fuera del bucle, en la { $to } de la cabeza
+            [falling] Por fuera del bucle, en la { $to } { -of-bottom }
+           *[rising] Por fuera del bucle, en la { $to } { -of-top }
         }
-        [home-and-on] De vuelta al principio: por encima de la cola, y sigue por la { $to } del pie
-        [home-to-wait] De vuelta al principio: sujétalo con cinta en la { $to } del pie
-        [home-to-end] De vuelta al principio: deja colgar el extremo en la { $to } del pie
+        [home-and-on] De vuelta al principio: por encima de la cola, y sigue por la { $to } { -of-bottom }
+        [home-to-wait] De vuelta al principio: sujétalo con cinta en la { $to } { -of-bottom }
+        [home-to-end] De vuelta al principio: deja colgar el extremo en la { $to } { -of-bottom }
        *[round] { $heading ->
-            [falling] Rodea la { $to } del pie
-           *[rising] Rodea la { $to } de la cabeza
+            [falling] Rodea la { $to } { -of-bottom }
+           *[rising] Rodea la { $to } { -of-top }
         }
     }
 
@@ -790,7 +790,7 @@ lay-show-note = { $landing ->
 # $phase: begin, lay, check, lift, fair or finish. $item of $items: things to do in lift and
 # finish; rounds in fair.
 phase-show = { $phase ->
-        [lift] Sacar, { $item } de { $items }
+        [lift] { -Lifting }, { $item } de { $items }
         [fair] Igualar, { $item } de { $items }{ $whole ->
             [yes] { "" }
            *[no] { $passes ->

@@ -7,40 +7,52 @@
 
 # Exemple : Ôtez les 6 picots de tête, un par un, et mettez-les dans une coupelle.
 lift-say = { $task ->
-        [secure] Tout est posé. Avant de dégager le nœud, marquez la ganse de base 1 d’un bout de ruban, et vérifiez { $ends ->
+        [secure] Tout est posé. { -before-lifting } marquez la { -bottom-bight } 1 d’un bout de ruban, et vérifiez { $ends ->
             [2] qu’aucune des 2 extrémités
            *[other] qu’aucune des { $ends } extrémités
         } ne peut filer : un demi-nœud lâche sur chacune suffit.
-        [top-pins] Décollez le ruban du tube, pas la marque, puis ôtez les { $pins } picots de tête, un par un, et mettez-les dans une coupelle.
-        [slide-ring] S’il y a une bague de tête, faites-la glisser vers le haut jusqu’à la sortir du tube. Les ganses restent comme elles sont.
-        [bottom-pins] Tenez le nœud d’une main, et ôtez les { $pins } picots de base.
+        [top-pins] Décollez le ruban du tube, pas la marque, puis ôtez les { $pins } { -top-pins }, un par un, et mettez-les dans une coupelle.
+        [slide-ring] S’il y a une bague { -of-top }, faites-la glisser vers le haut jusqu’à la sortir du tube. Les ganses restent comme elles sont.
+        [bottom-pins] Tenez le nœud d’une main, et ôtez les { $pins } { -bottom-pins }.
+        [over-ball] Dégagez le nœud du tube par le haut et passez-le sur la boule, sans le retourner. En chemin, ses bords se referment, et son milieu reste aussi large.
+        [marks] Tirez les rubans de dessous les cordons, peu à peu, l’un après l’autre. Le nœud reste où il est.
+        [draw-pins] Ôtez les épingles en T une par une, d’abord celles du bord, et de l’autre main tenez l’ouvrage à plat. Mettez-les dans une coupelle.
        *[slip-off] Dégagez le nœud du tube par le haut et passez-le sur l’objet, sans le retourner. Tournez-le jusqu’à ce que les extrémités sortent où vous les voulez.
     }
 
 lift-say-brief = { $task ->
-        [secure] Marquez la ganse de base 1, retenez les { $ends } extrémités.
-        [top-pins] Ôtez les { $pins } picots de tête.
-        [slide-ring] Sortez la bague de tête, s’il y en a une.
-        [bottom-pins] Ôtez les { $pins } picots de base.
+        [secure] Marquez la { -bottom-bight } 1, retenez les { $ends } extrémités.
+        [top-pins] Ôtez les { $pins } { -top-pins }.
+        [slide-ring] Sortez la bague { -of-top }, s’il y en a une.
+        [bottom-pins] Ôtez les { $pins } { -bottom-pins }.
+        [over-ball] Passez le nœud sur la boule, sans le retourner.
+        [marks] Ôtez les rubans pris sous les cordons.
+        [draw-pins] Ôtez les épingles une par une, { $pins } par cercle, l’ouvrage à plat.
        *[slip-off] Passez le nœud sur l’objet, sans le retourner.
     }
 
 lift-say-teach = { $task ->
-        [secure] Tout est posé. Avant de dégager le nœud, marquez la ganse de base 1 d’un bout de ruban : une fois les picots ôtés, toutes les ganses se ressemblent, et c’est de là que vous compterez. Vérifiez { $ends ->
+        [secure] Tout est posé. { -before-lifting } marquez la { -bottom-bight } 1 d’un bout de ruban : { -once-they-are-gone } toutes les ganses se ressemblent, et c’est de là que vous compterez. Vérifiez { $ends ->
             [2] qu’aucune des 2 extrémités
            *[other] qu’aucune des { $ends } extrémités
         } ne peut filer : un demi-nœud lâche sur chacune suffit.
-        [top-pins] Décollez le ruban du tube, pas la marque, puis ôtez les { $pins } picots de tête, un par un, et mettez-les dans une coupelle. Les ganses restent à leur place, car les croisements les tiennent.
-        [slide-ring] S’il y a une bague de tête, faites-la glisser vers le haut jusqu’à la sortir du tube. Allez doucement, pour qu’elle n’entraîne aucune ganse.
-        [bottom-pins] Tenez le nœud d’une main pour qu’il ne se détende pas, et ôtez les { $pins } picots de base.
+        [top-pins] Décollez le ruban du tube, pas la marque, puis ôtez les { $pins } { -top-pins }, un par un, et mettez-les dans une coupelle. Les ganses restent à leur place, car les croisements les tiennent.
+        [slide-ring] S’il y a une bague { -of-top }, faites-la glisser vers le haut jusqu’à la sortir du tube. Allez doucement, pour qu’elle n’entraîne aucune ganse.
+        [bottom-pins] Tenez le nœud d’une main pour qu’il ne se détende pas, et ôtez les { $pins } { -bottom-pins }.
+        [over-ball] Dégagez le nœud du tube par le haut et passez-le sur la boule, sans le retourner, sans le laisser se tordre. En chemin, ses bords se referment, et son milieu reste aussi large : c’est ce qui le tient sur la boule pendant que vous l’égalisez.
+        [marks] Tirez les rubans pris sous les cordons, peu à peu, l’un après l’autre. Le nœud reste où il est. Un ruban qui ne vient pas se coupe entre deux ganses, et se retire en morceaux.
+        [draw-pins] Ôtez les épingles en T une par une, d’abord celles du bord, et mettez-les dans une coupelle. De l’autre main tenez l’ouvrage à plat : ce qui est lâché d’un coup se détend et perd son ordre.
        *[slip-off] Dégagez le nœud du tube par le haut et passez-le sur l’objet, sans le retourner, sans le laisser se tordre. Il est lâche, comme il doit l’être. Tournez-le jusqu’à ce que les extrémités sortent où vous les voulez.
     }
 
 lift-show = { $task ->
-        [secure] Marquez la ganse de base 1
-        [top-pins] Ôtez les picots de tête
-        [slide-ring] Sortez la bague de tête, s’il y en a une
-        [bottom-pins] Ôtez les picots de base
+        [secure] Marquez la { -bottom-bight } 1
+        [top-pins] Ôtez les { -top-pins }
+        [slide-ring] Sortez la bague { -of-top }, s’il y en a une
+        [bottom-pins] Ôtez les { -bottom-pins }
+        [over-ball] Passez le nœud sur la boule
+        [marks] Ôtez les rubans
+        [draw-pins] Ôtez les épingles en T
        *[slip-off] Passez le nœud sur l’objet
     }
 
@@ -52,6 +64,9 @@ lift-show-note = { $task ->
         [top-pins] Il y en a { $pins } ; dans une coupelle
         [slide-ring] Les ganses restent comme elles sont
         [bottom-pins] Il y en a { $pins } ; tenez le nœud d’une main
+        [over-ball] Sans le retourner : les bords se referment, le milieu reste
+        [marks] Pris sous les cordons ; le nœud reste
+        [draw-pins] { $pins } par cercle, une par une ; tenez l’ouvrage à plat
        *[slip-off] Sans le retourner, les extrémités où vous les voulez
     }
 
@@ -91,8 +106,8 @@ fair-say = { $whole ->
             [yes] Partez du dormant.
            *[no] { "" }
         } Trajet { $leg } sur { $legs }, { $heading ->
-            [falling] en descendant de la ganse de tête { $from } à la ganse de base { $to }
-           *[rising] en montant de la ganse de base { $from } à la ganse de tête { $to }
+            [falling] { -falling } de la { -top-bight } { $from } à la { -bottom-bight } { $to }
+           *[rising] { -rising } de la { -bottom-bight } { $from } à la { -top-bight } { $to }
         } : { $known ->
             [yes] tirez-en environ { $draw } de mou et passez-le plus loin. Cela fait { $gathered } dans la main.
            *[no] tirez-en du mou, juste assez pour que les croisements restent où ils sont, et passez-le plus loin.
@@ -114,8 +129,8 @@ fair-say-brief = { $whole ->
             [one] { "" }
            *[other] , passe { $pass }
         }. { $heading ->
-            [falling] Ganse de tête { $from }, descendez à la ganse de base { $to }
-           *[rising] Ganse de base { $from }, montez à la ganse de tête { $to }
+            [falling] Ganse { -of-top } { $from }, { -down } à la { -bottom-bight } { $to }
+           *[rising] Ganse { -of-bottom } { $from }, { -up } à la { -top-bight } { $to }
         } : { $known ->
             [yes] tirez { $draw }.
            *[no] tirez le mou.
@@ -157,8 +172,8 @@ fair-say-teach = { $whole ->
             } Partez du dormant.
            *[no] { "" }
         } Trajet { $leg } sur { $legs }, { $heading ->
-            [falling] en descendant de la ganse de tête { $from } à la ganse de base { $to }
-           *[rising] en montant de la ganse de base { $from } à la ganse de tête { $to }
+            [falling] { -falling } de la { -top-bight } { $from } à la { -bottom-bight } { $to }
+           *[rising] { -rising } de la { -bottom-bight } { $from } à la { -top-bight } { $to }
         } : soulevez-le avec l’épissoir et { $known ->
             [yes] tirez-en environ { $draw } de mou, puis passez-le plus loin le long du cordon. Cela fait { $gathered } dans la main.
            *[no] tirez-en du mou, juste assez pour que les croisements restent où ils sont, puis passez-le plus loin le long du cordon.
@@ -172,8 +187,8 @@ fair-say-teach = { $whole ->
 fair-show = { $whole ->
         [yes] Égaliser, reprise { $round } sur { $rounds }
        *[no] { $heading ->
-            [falling] Du { $from } de tête, descendez au { $to } de base
-           *[rising] Du { $from } de base, montez au { $to } de tête
+            [falling] Du { $from } { -of-top }, { -down } au { $to } { -of-bottom }
+           *[rising] Du { $from } { -of-bottom }, { -up } au { $to } { -of-top }
         }
     }
 
@@ -212,17 +227,17 @@ finish-say = { $task ->
         } { $end ->
             [standing] Le dormant, laissé au départ,
            *[working] Le courant, le bout libre,
-        } est à la ganse de base { $pin }. Menez-le vers la ganse de tête { $top }, le long { $cords ->
+        } est à la { -bottom-bight } { $pin }. Menez-le vers la { -top-bight } { $top }, le long { $cords ->
             [one] du cordon
            *[other] des { $cords } cordons
         } qui y { $cords ->
-            [one] monte, { $lane ->
-                [top] côté tête.
-               *[bottom] côté base.
+            [one] { -rises }, { $lane ->
+                [top] { -side-top }.
+               *[bottom] { -side-bottom }.
             }
-           *[other] montent, { $lane ->
-                [top] côté tête.
-               *[bottom] côté base.
+           *[other] { -rise }, { $lane ->
+                [top] { -side-top }.
+               *[bottom] { -side-bottom }.
             }
         } { $under ->
             [yes] { $order } Ajustez-le. Là où il ressort, il sera coupé.
@@ -231,9 +246,10 @@ finish-say = { $task ->
         [join] { $strands ->
             [one] { "" }
            *[other] Circuit { $strand }.
-        } Entre la ganse de base { $pin } et la ganse de tête { $top }, au rang { $row } depuis la base, deux cordons sont raccordés. Ajustez les deux extrémités et voyez qu’aucune n’est sortie de son croisement. Là où elles ressortent, elles seront coupées.
+        } Entre la { -bottom-bight } { $pin } et la { -top-bight } { $top }, au rang { $row } { -from-the-bottom }, deux cordons sont raccordés. Ajustez les deux extrémités et voyez qu’aucune n’est sortie de son croisement. Là où elles ressortent, elles seront coupées.
         [trim] Coupez chacune des { $ends } extrémités là où elle ressort des cordons, en laissant dépasser l’épaisseur du cordon.
         [seal] Si le cordon est en nylon, en polyester ou en une autre matière qui fond, tirez un peu chaque bout, scellez-le à chaud à l’écart du nœud, laissez-le refroidir et rentrez-le sous un cordon. Une fibre naturelle ne se scelle pas à chaud : une goutte de colle la tient.
+        [press] Pressez l’ouvrage sous une planche, avec un poids par-dessus. Puis cousez-le par l’envers, là où les cordons se croisent, ou tenez les croisements avec de la colle, pour qu’il garde sa forme.
        *[done] Le nœud est fini : { $leads } brins, { $bights } ganses{ $nested ->
            [one] { "" }
           *[other] , { $nested } emboîtées{ $lands ->
@@ -255,12 +271,12 @@ finish-say-brief = { $task ->
         } { $end ->
             [standing] Dormant
            *[working] Courant
-        }, ganse de base { $pin }, le long { $cords ->
+        }, { -bottom-bight } { $pin }, le long { $cords ->
             [one] du cordon
            *[other] des { $cords } cordons
-        } vers la ganse de tête { $top }, { $lane ->
-            [top] côté tête.
-           *[bottom] côté base.
+        } vers la { -top-bight } { $top }, { $lane ->
+            [top] { -side-top }.
+           *[bottom] { -side-bottom }.
         } { $under ->
             [yes] { $order }
            *[no] Sous le premier cordon qui s’y prête.
@@ -268,9 +284,10 @@ finish-say-brief = { $task ->
         [join] { $strands ->
             [one] { "" }
            *[other] Circuit { $strand }.
-        } Raccord entre la ganse de base { $pin } et la ganse de tête { $top }, rang { $row } : les deux extrémités ajustées.
+        } Raccord entre la { -bottom-bight } { $pin } et la { -top-bight } { $top }, rang { $row } : les deux extrémités ajustées.
         [trim] Coupez les { $ends } extrémités en laissant dépasser l’épaisseur du cordon.
         [seal] Scellez les { $ends } extrémités, si elles fondent, et rentrez-les dessous.
+        [press] Pressez l’ouvrage, puis cousez-le ou collez-le par l’envers.
        *[done] Fini : { $leads } brins, { $bights } ganses{ $nested ->
            [one] { "" }
           *[other] , { $nested } emboîtées{ $lands ->
@@ -295,17 +312,17 @@ finish-say-teach = { $task ->
         } { $end ->
             [standing] Le dormant, laissé au départ,
            *[working] Le courant, le bout libre,
-        } est à la ganse de base { $pin }. Menez-le vers la ganse de tête { $top }, le long { $cords ->
+        } est à la { -bottom-bight } { $pin }. Menez-le vers la { -top-bight } { $top }, le long { $cords ->
             [one] du cordon
            *[other] des { $cords } cordons
         } qui y { $cords ->
-            [one] monte, { $lane ->
-                [top] côté tête.
-               *[bottom] côté base.
+            [one] { -rises }, { $lane ->
+                [top] { -side-top }.
+               *[bottom] { -side-bottom }.
             }
-           *[other] montent, { $lane ->
-                [top] côté tête.
-               *[bottom] côté base.
+           *[other] { -rise }, { $lane ->
+                [top] { -side-top }.
+               *[bottom] { -side-bottom }.
             }
         } { $under ->
             [yes] { $order } Ajustez-le. Là où il ressort, il sera coupé.
@@ -317,9 +334,10 @@ finish-say-teach = { $task ->
         [join] { $strands ->
             [one] { "" }
            *[other] Circuit { $strand }.
-        } Entre la ganse de base { $pin } et la ganse de tête { $top }, au rang { $row } depuis la base, deux cordons sont raccordés. Ajustez les deux extrémités, l’une après l’autre, et voyez qu’aucune n’est sortie de son croisement : c’est lui qui les tient et les cache. Là où elles ressortent, elles seront coupées.
+        } Entre la { -bottom-bight } { $pin } et la { -top-bight } { $top }, au rang { $row } { -from-the-bottom }, deux cordons sont raccordés. Ajustez les deux extrémités, l’une après l’autre, et voyez qu’aucune n’est sortie de son croisement : c’est lui qui les tient et les cache. Là où elles ressortent, elles seront coupées.
         [trim] Assurez-vous d’abord que toutes les reprises sont faites : un cordon coupé ne se rallonge pas. Coupez chacune des { $ends } extrémités là où elle ressort des cordons, en laissant dépasser l’épaisseur du cordon.
         [seal] Si le cordon est en nylon, en polyester ou en une autre matière qui fond, tirez un peu chaque bout, scellez-le à chaud à l’écart du nœud, pour qu’il ne s’effiloche pas, laissez-le refroidir et rentrez-le sous un cordon. Une fibre naturelle ne se scelle pas à chaud : une goutte de colle la tient.
+        [press] Pressez l’ouvrage sous une planche, avec un poids par-dessus. Puis cousez-le par l’envers, là où les cordons se croisent, ou tenez les croisements avec de la colle, pour qu’il garde sa forme. Un point tous les trois croisements suffit, et aucun ne doit se voir à l’endroit.
        *[done] Le nœud est fini : { $leads } brins, { $bights } ganses{ $nested ->
            [one] { "" }
           *[other] , { $nested } emboîtées{ $lands ->
@@ -342,6 +360,7 @@ finish-show = { $task ->
         [join] Ajustez le raccord
         [trim] Coupez les { $ends } extrémités
         [seal] Scellez les { $ends } extrémités
+        [press] Pressez, puis cousez ou collez
        *[done] Le nœud est fini
     }
 
@@ -350,15 +369,16 @@ finish-show-note = { $task ->
             [one] du cordon
            *[other] des { $cords } cordons
         } vers tête { $top }, { $lane ->
-            [top] côté tête
-           *[bottom] côté base
+            [top] { -side-top }
+           *[bottom] { -side-bottom }
         }{ $under ->
             [yes] . Coupez là où il ressort
            *[no] , sous le premier cordon qui s’y prête
         }
-        [join] Entre la ganse de base { $pin } et celle de tête { $top }, rang { $row }. Les deux extrémités sont dans leur croisement
+        [join] Entre la { -bottom-bight } { $pin } et celle { -of-top } { $top }, rang { $row }. Les deux extrémités sont dans leur croisement
         [trim] Laissez dépasser l’épaisseur du cordon
         [seal] À l’écart du nœud, puis de nouveau dessous ; colle pour une fibre naturelle
+        [press] Par l’envers, là où les cordons se croisent
        *[done] { $leads } brins, { $bights } ganses{ $nested ->
            [one] { "" }
           *[other] , { $nested } emboîtées{ $lands ->
@@ -374,6 +394,7 @@ finish-show-note = { $task ->
 caution-say = { $caution ->
         [pins] Attention aux picots : ils dépassent ; éloignez-en vos yeux et vos paumes.
         [blades] Coupez et poussez à l’opposé de votre corps, l’autre main derrière la lame ou la pointe.
+        [needle] Poussez l’aiguille loin de la main qui tient l’ouvrage. Avec de la colle, ouvrez une fenêtre, et gardez-la loin de la peau et des yeux.
         [heat] Attention, ça brûle. Ouvrez une fenêtre, tenez la flamme loin du nœud et de tout ce qui brûle, et ne touchez pas l’extrémité avant qu’elle soit froide : le cordon fondu colle à la peau. Une extrémité scellée peut être coupante.
         [load] Ce nœud couvre et décore. Ne lui confiez jamais une personne ni une charge ; pour porter une charge, suivez les règles locales et adressez-vous à une personne habilitée.
         [children] Tenez cordons, picots et petites pièces hors de portée des jeunes enfants, et ne laissez jamais un cordon autour d’un cou.
@@ -385,6 +406,7 @@ caution-say = { $caution ->
 caution-show = { $caution ->
         [pins] Les picots dépassent : attention aux yeux et aux paumes.
         [blades] Coupez et poussez à l’opposé de votre corps.
+        [needle] L’aiguille loin de la main qui tient. Colle : aérez, loin de la peau et des yeux.
         [heat] Aérez. Restez loin de tout ce qui brûle. Le cordon fondu colle et brûle : laissez-le refroidir. Une extrémité scellée peut être coupante.
         [load] Décoratif seulement : jamais pour tenir une personne ou une charge. Pour porter une charge, suivez les règles locales et adressez-vous à une personne habilitée.
         [children] Cordons, picots et petites pièces loin des jeunes enfants ; jamais un cordon autour d’un cou.

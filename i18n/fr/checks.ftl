@@ -41,8 +41,8 @@ check-say = { $ends ->
                *[9] La neuvième passe du circuit { $strand } est posée.
             }
         } Arrêtez-vous et regardez. { $whole ->
-            [yes] Chaque picot
-           *[no] Chaque picot de ce circuit
+            [yes] Chaque { -pin }
+           *[no] Chaque { -pin } de ce circuit
         } tient { $cords ->
             [one] 1 cordon
            *[other] { $cords } cordons côte à côte
@@ -72,17 +72,17 @@ check-say = { $ends ->
             [7] Septième passe, aller-retour
             [8] Huitième passe, aller-retour
            *[9] Neuvième passe, aller-retour
-        } { $round } sur { $rounds } posé ; le cordon est au picot de base { $at }. { $counted ->
+        } { $round } sur { $rounds } posé ; le cordon est au { -bottom-pin } { $at }. { $counted ->
             [yes] { $crossings ->
                 [0] Rien ne se croise encore.
-                [one] Il y a 1 croisement sur le tube.
-               *[other] Il y a { $crossings } croisements sur le tube.
+                [one] Il y a 1 croisement { -on-the-tube }.
+               *[other] Il y a { $crossings } croisements { -on-the-tube }.
             }
            *[no] { $cords ->
-                [one] Chaque picot déjà contourné tient 1 cordon.
-               *[other] Chaque picot déjà contourné tient { $cords } cordons côte à côte.
+                [one] Chaque { -pin } déjà contourné tient 1 cordon.
+               *[other] Chaque { -pin } déjà contourné tient { $cords } cordons côte à côte.
             }
-        } Regardez le dernier trajet, du picot de tête { $from } au picot de base { $to }. { $order }
+        } Regardez le dernier trajet, du { -top-pin } { $from } au { -bottom-pin } { $to }. { $order }
     } Si c’est bien cela, appuyez sur suivant ; sinon, sur erreur.
 
 # Exemple : Regardez. Aller-retour 3 sur 6, au picot de base 4, 3 croisements.
@@ -101,10 +101,10 @@ check-say-brief = Regardez. { $strands ->
             [8] Huitième passe posée,
            *[9] Neuvième passe posée,
         } { $cords ->
-            [one] 1 cordon par picot.
-           *[other] { $cords } cordons par picot.
+            [one] 1 cordon par { -pin }.
+           *[other] { $cords } cordons par { -pin }.
         }
-       *[no] Aller-retour { $round } sur { $rounds }, au picot de base { $at }. Dernier trajet. { $order }
+       *[no] Aller-retour { $round } sur { $rounds }, au { -bottom-pin } { $at }. Dernier trajet. { $order }
     }
 
 check-say-teach = { $ends ->
@@ -131,9 +131,9 @@ check-say-teach = { $ends ->
                 [8] La huitième passe du circuit { $strand } est posée.
                *[9] La neuvième passe du circuit { $strand } est posée.
             }
-        } Faites tourner le tube et regardez tout avant de continuer : une faute se répare facilement maintenant, difficilement plus tard. { $whole ->
-            [yes] Chaque picot
-           *[no] Chaque picot de ce circuit
+        } { -turn-it-round } et regardez tout avant de continuer : une faute se répare facilement maintenant, difficilement plus tard. { $whole ->
+            [yes] Chaque { -pin }
+           *[no] Chaque { -pin } de ce circuit
         } tient { $cords ->
             [one] 1 cordon
            *[other] { $cords } cordons côte à côte, qui ne se croisent jamais
@@ -151,7 +151,7 @@ check-say-teach = { $ends ->
            *[no] .
         }
        *[no] { $first ->
-            [yes] Arrêtez-vous et regardez. Une erreur se repère le mieux dans l’aller-retour où elle est faite ; un aller-retour, c’est un trajet qui monte et un trajet qui descend.
+            [yes] Arrêtez-vous et regardez. Une erreur se repère le mieux dans l’aller-retour où elle est faite ; un aller-retour, c’est un trajet qui { -rises } et un trajet qui { -falls }.
            *[no] Arrêtez-vous et regardez.
         } { $strands ->
             [one] { "" }
@@ -166,29 +166,29 @@ check-say-teach = { $ends ->
             [7] Septième passe, aller-retour
             [8] Huitième passe, aller-retour
            *[9] Neuvième passe, aller-retour
-        } { $round } sur { $rounds } posé ; le cordon est au picot de base { $at }. { $counted ->
+        } { $round } sur { $rounds } posé ; le cordon est au { -bottom-pin } { $at }. { $counted ->
             [yes] { $crossings ->
                 [0] Rien ne se croise encore.
-                [one] Il y a 1 croisement sur le tube.
-               *[other] Il y a { $crossings } croisements sur le tube.
+                [one] Il y a 1 croisement { -on-the-tube }.
+               *[other] Il y a { $crossings } croisements { -on-the-tube }.
             }
            *[no] { $cords ->
-                [one] Chaque picot déjà contourné tient 1 cordon.
-               *[other] Chaque picot déjà contourné tient { $cords } cordons côte à côte.
+                [one] Chaque { -pin } déjà contourné tient 1 cordon.
+               *[other] Chaque { -pin } déjà contourné tient { $cords } cordons côte à côte.
             }
-        } Regardez le dernier trajet, du picot de tête { $from } au picot de base { $to }. { $order }
+        } Regardez le dernier trajet, du { -top-pin } { $from } au { -bottom-pin } { $to }. { $order }
     } Si c’est bien cela, appuyez sur suivant ; sinon, sur erreur.
 
 # Exemple : Regardez : aller-retour 3 sur 6
 check-show = { $ends ->
         [yes] { $whole ->
             [yes] { $cords ->
-                [one] Regardez : 1 cordon à chaque picot
-               *[other] Regardez : { $cords } cordons à chaque picot
+                [one] Regardez : 1 cordon à chaque { -pin }
+               *[other] Regardez : { $cords } cordons à chaque { -pin }
             }
            *[no] { $cords ->
-                [one] Regardez : 1 cordon à ses picots
-               *[other] Regardez : { $cords } cordons à ses picots
+                [one] Regardez : 1 cordon à ses { -pins }
+               *[other] Regardez : { $cords } cordons à ses { -pins }
             }
         }
        *[no] Regardez : aller-retour { $round } sur { $rounds }
@@ -206,18 +206,18 @@ check-show-note = { $ends ->
        *[no] { $counted ->
             [yes] { $crossings ->
                 [0] Rien ne se croise encore.
-                [one] 1 croisement sur le tube.
-               *[other] { $crossings } croisements sur le tube.
+                [one] 1 croisement { -on-the-tube }.
+               *[other] { $crossings } croisements { -on-the-tube }.
             }
            *[no] { $cords ->
-                [one] 1 cordon à chaque picot jusqu’ici.
-               *[other] { $cords } cordons à chaque picot jusqu’ici.
+                [one] 1 cordon à chaque { -pin } jusqu’ici.
+               *[other] { $cords } cordons à chaque { -pin } jusqu’ici.
             }
-        } Le cordon est au { $at } de base.
+        } Le cordon est au { $at } { -of-bottom }.
     }
 
 # Exemple : Dernier trajet, de tête 1 : enjambe 1 fois, sous 1 fois.
-check-show-note-last = Dernier trajet, du { $from } de tête : { $order }
+check-show-note-last = Dernier trajet, du { $from } { -of-top } : { $order }
 
 # One crossing of the last leg, as it lies there; those of the leg are said one after the other, in $order.
 # Exemple : Il enjambe 1 cordon, glisse sous 2, en enjambe 1.

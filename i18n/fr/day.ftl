@@ -24,7 +24,7 @@ cord-left = { $known ->
         } à passer dans cette passe{ $ends ->
             [yes] , et ce cordon s’arrête là.
            *[no] , et { $all } jusqu’au bout de ce cordon.
-        } La longueur n’est connue que d’un nœud préparé avec son tube et son cordon.
+        } La longueur n’est connue que d’un nœud { -planned-so }
     }
 cord-left-done = Tout est en place. Il ne faut plus de cordon.
 
@@ -51,7 +51,7 @@ cord-reaches = La mesure est oubliée.
 
 measuring = { $small ->
         [yes] Et ce qui dépasse ?
-       *[no] Mesurez le cordon du picot où il est jusqu’à son extrémité ; s’il n’est pas commencé, tout entier.
+       *[no] Mesurez le cordon du { -pin } où il est jusqu’à son extrémité ; s’il n’est pas commencé, tout entier.
     } Pour l’instant, { $length }. Suivant ajoute { $step }.
 measuring-so-far = Pour l’instant, { $length }.
 measuring-phase = Mesurer le cordon
@@ -68,24 +68,24 @@ counting-keys-typed = Suivant : c’est cela. Retour efface le dernier chiffre.
 fault-phase = Chercher le trajet
 # $asked: pin, row or nth. $number of $of. $hand: the way that pins are counted.
 fault-so-far = { $asked ->
-        [pin] Picot de base { $number }
+        [pin] { -Bottom-pin } { $number }
         [row] Rang { $number } sur { $of }
        *[nth] Croisement { $number } sur { $of }
     }.
-fault-pin = À côté de quel picot de base est la faute ? Elle est à l’aplomb du picot ou à sa { $hand ->
+fault-pin = À côté de quel { -bottom-pin } est la faute ? Elle est { -in-line-with } du { -pin } ou à sa { $hand ->
         [left] gauche
        *[right] droite
-    }, avant le suivant. Pour l’instant, picot { $number } sur { $of }. Suivant : un picot plus loin.
-fault-row = Dans quel rang de croisements, compté depuis la base ? Pour l’instant, rang { $number } sur { $of }. Suivant : un rang plus loin.
-fault-nth = Ce rang a là { $of } croisements. Lequel est-ce, compté depuis le picot ? Pour l’instant, le numéro { $number }. Suivant : un de plus.
+    }, avant le suivant. Pour l’instant, { -pin } { $number } sur { $of }. Suivant : un { -pin } plus loin.
+fault-row = Dans quel rang de croisements, compté { -from-the-bottom } ? Pour l’instant, rang { $number } sur { $of }. Suivant : un rang plus loin.
+fault-nth = Ce rang a là { $of } croisements. Lequel est-ce, compté depuis le { -pin } ? Pour l’instant, le numéro { $number }. Suivant : un de plus.
 # Which of several cords lies wrong. $over: yes when it goes over, $cords: what it crosses.
 fault-which = Plusieurs cordons se croisent là. Est-ce le trajet { $leg } de la passe { $pass }{ $strands ->
         [one] { "" }
        *[other] { " " }du circuit { $strand }
     }, qui { $heading ->
-        [falling] descend du picot de tête { $from } au picot de base { $to }
-       *[rising] monte du picot de base { $from } au picot de tête { $to }
-    } et doit, au rang { $row } depuis la base, { $over ->
+        [falling] { -falls } du { -top-pin } { $from } au { -bottom-pin } { $to }
+       *[rising] { -rises } du { -bottom-pin } { $from } au { -top-pin } { $to }
+    } et doit, au rang { $row } { -from-the-bottom }, { $over ->
         [yes] enjamber
        *[no] glisser sous
     } { $cords ->
@@ -101,9 +101,9 @@ fault-found = C’est le trajet { $leg }{ $pass ->
         [one] { "" }
        *[other] { " " }du circuit { $strand }
     } qui l’a fait, { $heading ->
-        [falling] en descendant du picot de tête { $from } au picot de base { $to }
-       *[rising] en montant du picot de base { $from } au picot de tête { $to }
-    }. Au rang { $row } depuis la base, il doit { $over ->
+        [falling] { -falling } du { -top-pin } { $from } au { -bottom-pin } { $to }
+       *[rising] { -rising } du { -bottom-pin } { $from } au { -top-pin } { $to }
+    }. Au rang { $row } { -from-the-bottom }, il doit { $over ->
         [yes] enjamber
        *[no] glisser sous
     } { $cords ->
@@ -116,11 +116,11 @@ fault-found = C’est le trajet { $leg }{ $pass ->
 fault-found-line = Trajet { $leg }, passe { $pass } : { $over ->
         [yes] enjamber
        *[no] glisser dessous
-    } au rang { $row } depuis la base
+    } au rang { $row } { -from-the-bottom }
 # A standing end that is near. $crossings: what it comes out of. $over: how it is to lie there.
 fault-by-the-end = Ou n’en défaites aucun. L’extrémité qui pend { $rim ->
-        [top] au picot de tête { $pin }
-       *[bottom] au picot de base { $pin }
+        [top] au { -top-pin } { $pin }
+       *[bottom] au { -bottom-pin } { $pin }
     } est proche : tirez-la hors { $crossings ->
         [one] de ce croisement
        *[other] de { $crossings } croisements, celui-là en dernier
@@ -141,7 +141,7 @@ join-phase = Raccorder un cordon
 join-line = { $step ->
         [melts] Le cordon fond-il ?
         [cut] Coupez un cordon neuf
-        [back] L’ancien, en arrière jusqu’au rang { $row } depuis la base
+        [back] L’ancien, en arrière jusqu’au rang { $row } { -from-the-bottom }
         [old-end] Son extrémité reste au rang { $row }
         [new-end] Posez la nouvelle à côté
         [rest] Passez le reste du trajet { $leg }
@@ -170,11 +170,11 @@ join-told = { $step ->
            *[other] { " " }du circuit { $strand }
         } : { $whole ->
             [yes] { $heading ->
-                [falling] dégagez l’ancien cordon du picot de base { $to } et ramenez-le
-               *[rising] dégagez l’ancien cordon du picot de tête { $to } et ramenez-le
+                [falling] dégagez l’ancien cordon du { -bottom-pin } { $to } et ramenez-le
+               *[rising] dégagez l’ancien cordon du { -top-pin } { $to } et ramenez-le
             }
            *[no] ramenez l’ancien cordon
-        } jusqu’au rang { $row } depuis la base, où { $cords ->
+        } jusqu’au rang { $row } { -from-the-bottom }, où { $cords ->
             [0] un trajet à venir l’enjambera.
             [one] il glisse sous 1 cordon.
            *[other] il glisse sous { $cords } cordons.
@@ -182,14 +182,14 @@ join-told = { $step ->
         [old-end] Laissez l’extrémité de l’ancien cordon { $cords ->
             [0] là où ce trajet l’enjambera,
            *[other] cachée dans ce croisement,
-        } du côté du tube, et plus longue d’une largeur de main. Coupez ce qui est plus long ou effiloché.
+        } { -on-the-tube-side }, et plus longue d’une largeur de main. Coupez ce qui est plus long ou effiloché.
         [new-end] Posez à côté l’extrémité du cordon neuf, venue de l’autre côté, { $cords ->
             [0] au même endroit,
            *[other] dans le même croisement,
         } plus longue aussi d’une largeur de main. Là, les deux sont côte à côte et se tiennent. Ne les fondez pas et ne les collez pas l’une à l’autre : c’est dur, cela se voit et cela casse.
         [rest] Avec le cordon neuf, passez le reste du trajet { $leg } comme était l’ancien, et contournez { $heading ->
-            [falling] le picot de base { $to }.
-           *[rising] le picot de tête { $to }.
+            [falling] le { -bottom-pin } { $to }.
+           *[rising] le { -top-pin } { $to }.
         }
        *[finish] À partir d’ici, c’est le cordon neuf. Les deux extrémités restent longues jusqu’à ce que le nœud soit égalisé : reprenez alors le mou vers elles des deux côtés, jamais à travers elles. À la fin, il y a { $ends } extrémités à couper{ $melts ->
             [yes] { " " }et à sceller.
@@ -198,4 +198,4 @@ join-told = { $step ->
     }
 join-noted = Le cordon neuf est noté.
 join-nothing-laid = Aucun trajet de ce cordon n’est encore en place : recommencez avec un autre.
-join-off-the-pins = Le nœud quitte ses picots : on ne raccorde plus de cordon.
+join-off-the-pins = Le nœud quitte ses { -pins } : on ne raccorde plus de cordon.

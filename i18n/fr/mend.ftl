@@ -18,8 +18,8 @@ where-taking-up-say = Reprise du nœud à { $leads } brins et { $bights } ganses
 # left in the whole tie. $crossed: crossings made on a leg that is laid in part. $round, $pass, $strand
 # and $leg: where fairing is. $minutes: time left; $timed: yes when it is known.
 where-say = { $phase ->
-        [lift] Tout est posé ; il reste à dégager le nœud du tube.
-        [fair] Tout est posé et dégagé ; le nœud est en cours d’égalisation, reprise { $round }{ $whole ->
+        [lift] Tout est posé ; { -to-be-lifted }
+        [fair] { -laid-and-lifted } le nœud est en cours d’égalisation, reprise { $round }{ $whole ->
             [yes] .
            *[no] { $passes ->
                 [one] { "" }
@@ -50,16 +50,16 @@ where-say = { $phase ->
            *[other] { $laid } trajets posés
         } sur { $legs }. { $crossed ->
             [0] Le cordon est { $at-rim ->
-                [top] au picot de tête { $at }
-               *[bottom] au picot de base { $at }
+                [top] au { -top-pin } { $at }
+               *[bottom] au { -bottom-pin } { $at }
             }{ $next-rim ->
-                [top] { " " }et va ensuite au picot de tête { $next }.
-                [bottom] { " " }et va ensuite au picot de base { $next }.
+                [top] { " " }et va ensuite au { -top-pin } { $next }.
+                [bottom] { " " }et va ensuite au { -bottom-pin } { $next }.
                *[none] .
             }
            *[other] Le cordon est en route : { $at-rim ->
-                [top] il descend du picot de tête { $at } au picot de base { $next }
-               *[bottom] il monte du picot de base { $at } au picot de tête { $next }
+                [top] il { -falls } du { -top-pin } { $at } au { -bottom-pin } { $next }
+               *[bottom] il { -rises } du { -bottom-pin } { $at } au { -top-pin } { $next }
             } et a déjà croisé { $crossed ->
                 [one] une fois.
                *[other] { $crossed } fois.
@@ -122,15 +122,15 @@ take-back-say = Défaites le trajet { $leg }{ $strands ->
        *[no] { "" }
     }. { $tail ->
         [0] { "" }
-       *[other] Ôtez d’abord le dormant du picot de base { $tail }.
+       *[other] Ôtez d’abord le dormant du { -bottom-pin } { $tail }.
     } { $first-rim ->
-        [top] Ramenez le cordon au picot de tête { $first }.
-        [bottom] Ramenez le cordon au picot de base { $first }.
+        [top] Ramenez le cordon au { -top-pin } { $first }.
+        [bottom] Ramenez le cordon au { -bottom-pin } { $first }.
        *[none] { "" }
     } { $whole ->
         [yes] { $heading ->
-            [falling] Dégagez le cordon du picot de base { $to }.
-           *[rising] Dégagez le cordon du picot de tête { $to }.
+            [falling] Dégagez le cordon du { -bottom-pin } { $to }.
+           *[rising] Dégagez le cordon du { -top-pin } { $to }.
         }
        *[no] { "" }
     }
@@ -170,13 +170,13 @@ take-back-say-clear = Il ne croise rien.
 # Exemple : Votre main est au picot de base 4. Suivant pour défaire encore un trajet. Retour pour
 # reposer celui-ci.
 take-back-say-end = Votre main est { $heading ->
-        [falling] au picot de tête { $from }.
-       *[rising] au picot de base { $from }.
+        [falling] au { -top-pin } { $from }.
+       *[rising] au { -bottom-pin } { $from }.
     } Suivant pour défaire encore un trajet. Retour pour reposer celui-ci.
 
 take-back-show = { $heading ->
-        [falling] Remontez au { $from } de tête
-       *[rising] Redescendez au { $from } de base
+        [falling] { -Back-up } au { $from } { -of-top }
+       *[rising] { -Back-down } au { $from } { -of-bottom }
     }
 take-back-show-phase = { $pass ->
         [1] On défait le trajet { $leg }
@@ -188,41 +188,41 @@ take-back-show-crossing = { $over ->
     }
 take-back-show-note = { $whole ->
         [yes] { $heading ->
-            [falling] D’abord, dégagez-le du { $to } de base
-           *[rising] D’abord, dégagez-le du { $to } de tête
+            [falling] D’abord, dégagez-le du { $to } { -of-bottom }
+           *[rising] D’abord, dégagez-le du { $to } { -of-top }
         }
-       *[no] Il n’est encore à aucun picot
+       *[no] Il n’est encore à aucun { -pin }
     }
 take-back-show-note-keys = Suivant : défaire encore un trajet. Retour : reposer celui-ci.
-take-back-nothing-say = Il n’y a plus rien à défaire : le tube est vide.
+take-back-nothing-say = Il n’y a plus rien à défaire : { -tube-is-empty }
 
 ## Finding a lost place: questions answered with next for yes and back for no
 
 # Exemple : Le cordon que vous tenez est-il au picot de tête 6 ? Suivant pour oui, retour pour non.
 question-say = { $question ->
         [pin] { $rim ->
-            [top] Le cordon que vous tenez est-il au picot de tête { $pin } ?
-           *[bottom] Le cordon que vous tenez est-il au picot de base { $pin } ?
+            [top] Le cordon que vous tenez est-il au { -top-pin } { $pin } ?
+           *[bottom] Le cordon que vous tenez est-il au { -bottom-pin } { $pin } ?
         }
         [cords] { $rim ->
-            [top] Comptez les cordons autour du picot de tête { $pin }, y compris le vôtre.
-           *[bottom] Comptez les cordons arrivés au picot de base { $pin }, y compris le vôtre.
+            [top] Comptez les cordons autour du { -top-pin } { $pin }, y compris le vôtre.
+           *[bottom] Comptez les cordons arrivés au { -bottom-pin } { $pin }, y compris le vôtre.
         } { $count ->
             [one] Y en a-t-il un seul ?
            *[other] Y en a-t-il { $count } ?
         }
-        [tail] Ce cordon est-il encore au départ, au picot de base { $pin }{ $count ->
+        [tail] Ce cordon est-il encore au départ, au { -bottom-pin } { $pin }{ $count ->
             [0] { "" }
             [one] , à côté d’un autre cordon
            *[other] , à côté de { $count } autres cordons
         }, sans aucun trajet posé ?
-        [home] Regardez un autre circuit : son cordon est-il revenu au picot de base { $pin } { $count ->
+        [home] Regardez un autre circuit : son cordon est-il revenu au { -bottom-pin } { $pin } { $count ->
             [one] une fois ?
            *[other] { $count } fois ?
         }
        *[crossed] { $rim ->
-            [top] Depuis le picot de tête { $pin },
-           *[bottom] Depuis le picot de base { $pin },
+            [top] Depuis le { -top-pin } { $pin },
+           *[bottom] Depuis le { -bottom-pin } { $pin },
         } { $count ->
             [0] le cordon est-il encore libre de tout croisement ?
             [one] le cordon a-t-il déjà croisé quelque chose ?
@@ -232,8 +232,8 @@ question-say = { $question ->
 
 question-show = { $question ->
         [pin] { $rim ->
-            [top] Est-il au { $pin } de tête ?
-           *[bottom] Est-il au { $pin } de base ?
+            [top] Est-il au { $pin } { -of-top } ?
+           *[bottom] Est-il au { $pin } { -of-bottom } ?
         }
         [cords] { $count ->
             [one] Un seul cordon là ?
@@ -255,16 +255,16 @@ question-show = { $question ->
         }
     }
 question-show-note = { $question ->
-        [pin] Le dernier picot que le cordon a contourné
+        [pin] Le dernier { -pin } que le cordon a contourné
         [cords] { $rim ->
-            [top] Autour du { $pin } de tête, y compris le vôtre
-           *[bottom] Arrivés au { $pin } de base, y compris le vôtre
+            [top] Autour du { $pin } { -of-top }, y compris le vôtre
+           *[bottom] Arrivés au { $pin } { -of-bottom }, y compris le vôtre
         }
-        [tail] Au { $pin } de base
-        [home] Au { $pin } de base
+        [tail] Au { $pin } { -of-bottom }
+        [home] Au { $pin } { -of-bottom }
        *[crossed] { $rim ->
-            [top] Depuis le { $pin } de tête
-           *[bottom] Depuis le { $pin } de base
+            [top] Depuis le { $pin } { -of-top }
+           *[bottom] Depuis le { $pin } { -of-bottom }
         }
     }
 question-show-phase = On cherche où vous en êtes
@@ -274,4 +274,4 @@ question-show-note-keys = Suivant : oui. Retour : non.
 found-say = Voilà donc où vous en êtes.
 
 # Said instead when the pins are being taken out or are out.
-wrong-after = Le nœud quitte ses picots ou les a déjà quittés : on ne peut plus défaire de trajet. Retour recule d’une étape ; H dit où vous en êtes.
+wrong-after = Le nœud quitte ses { -pins } ou les a déjà quittés : on ne peut plus défaire de trajet. Retour recule d’une étape ; H dit où vous en êtes.

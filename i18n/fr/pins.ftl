@@ -39,7 +39,7 @@ pin-of-row = { $rows ->
 # Where the first cord begins, and the first of each row inside it. $rows: rows of pins at each rim.
 # $whole: yes when all passes of a cord are laid before the next cord begins.
 laced-say = { $row ->
-        [1] Ici, les ganses sont emboîtées : à chaque bord, les picots sont sur { $rows } rangs, l’un dans l’autre et alignés, et chaque cordon garde les siens. { $whole ->
+        [1] Ici, les ganses sont emboîtées : à chaque bord, les { -pins } sont sur { $rows } rangs, l’un dans l’autre et alignés, et chaque cordon garde les siens. { $whole ->
             [no] Faites le premier passage de ce cordon, avant d’y entrelacer le suivant ; les autres passages suivent quand tous les cordons sont posés.
            *[yes] Faites ce cordon en entier, avant d’y entrelacer le suivant.
         }
@@ -50,7 +50,7 @@ laced-say-brief = { $row ->
        *[other] Entrelacé avec les cordons déjà là.
     }
 laced-say-teach = { $row ->
-        [1] Ici, les ganses sont emboîtées : à chaque bord, les picots sont sur { $rows } rangs, l’un dans l’autre et alignés, et chaque cordon garde les siens. À lui seul, chaque cordon est un bonnet turc. { $whole ->
+        [1] Ici, les ganses sont emboîtées : à chaque bord, les { -pins } sont sur { $rows } rangs, l’un dans l’autre et alignés, et chaque cordon garde les siens. À lui seul, chaque cordon est un bonnet turc. { $whole ->
             [no] Faites le premier passage de celui-ci, avant d’y entrelacer le suivant ; les autres passages suivent quand tous les cordons sont posés.
            *[yes] Faites celui-ci en entier, avant d’y entrelacer le suivant.
         }
@@ -64,12 +64,12 @@ laced-show = { $row ->
 # What a leg of such a cord runs between: the legs that left these two pins of the same rim.
 # Exemple : Restez entre les trajets partis du picot de base 2 du rang de dehors et du picot de base 3 du rang de dehors.
 lay-say-splits = { $heading ->
-        [falling] Restez entre les trajets partis du picot de tête { $left } et du picot de tête { $next }.
-       *[rising] Restez entre les trajets partis du picot de base { $left } et du picot de base { $next }.
+        [falling] Restez entre les trajets partis du { -top-pin } { $left } et du { -top-pin } { $next }.
+       *[rising] Restez entre les trajets partis du { -bottom-pin } { $left } et du { -bottom-pin } { $next }.
     }
 lay-show-splits = { $heading ->
-        [falling] Entre les trajets du { $left } et du { $next } de tête
-       *[rising] Entre les trajets du { $left } et du { $next } de base
+        [falling] Entre les trajets du { $left } et du { $next } { -of-top }
+       *[rising] Entre les trajets du { $left } et du { $next } { -of-bottom }
     }
 
 # Rigging: a further row of pins at both rims. $inside: how far inside the outermost row, towards the
@@ -78,45 +78,45 @@ lay-show-splits = { $heading ->
 rig-nest-say = Maintenant { $rows ->
         [two] le rang de dedans
        *[more] le rang { $row }
-    }, { $pins } picots à chaque bord, à { $inside } du rang le plus en dehors, vers le milieu du nœud{ $ring ->
+    }, { $pins } { -pins } à chaque bord, à { $inside } du rang le plus en dehors, { -towards-the-middle }{ $ring ->
         [0] , aux mêmes marques de la bande.
-       *[other]  : le rang { $ring } de chaque bague, à { $holes } trous, un picot dans { $step ->
+       *[other]  : le rang { $ring } de chaque bague, à { $holes } trous, un { -pin } dans { $step ->
             [1] chaque trou.
            *[other] un trou sur { $step }.
         }
-    } Chacun est aligné avec le picot le plus en dehors de son numéro, et porte ce numéro.
+    } Chacun est aligné avec le { -pin } le plus en dehors de son numéro, et porte ce numéro.
 rig-nest-say-brief = { $rows ->
         [two] Rang de dedans,
        *[more] Rang { $row },
-    } { $pins } picots à chaque bord, à { $inside } du rang le plus en dehors, alignés{ $ring ->
+    } { $pins } { -pins } à chaque bord, à { $inside } du rang le plus en dehors, alignés{ $ring ->
         [0] .
        *[other] , dans le rang { $ring } des bagues.
     }
 rig-nest-say-teach = Maintenant { $rows ->
         [two] le rang de dedans
        *[more] le rang { $row }
-    }, { $pins } picots à chaque bord, à { $inside } du rang le plus en dehors, vers le milieu du nœud{ $ring ->
+    }, { $pins } { -pins } à chaque bord, à { $inside } du rang le plus en dehors, { -towards-the-middle }{ $ring ->
         [0] , aux mêmes marques de la bande.
-       *[other]  : le rang { $ring } de chaque bague, à { $holes } trous, un picot dans { $step ->
+       *[other]  : le rang { $ring } de chaque bague, à { $holes } trous, un { -pin } dans { $step ->
             [1] chaque trou.
            *[other] un trou sur { $step }.
         }
-    } Chacun est aligné avec le picot le plus en dehors de son numéro, et porte ce numéro. Des rangs plus serrés ne laissent pas de place aux ganses ; si les rangs d’une bague sont écartés autrement, mieux vaut une bande de papier.
+    } Chacun est aligné avec le { -pin } le plus en dehors de son numéro, et porte ce numéro. Des rangs plus serrés ne laissent pas de place aux ganses ; si les rangs d’une bague sont écartés autrement, mieux vaut une bande de papier.
 rig-nest-show = { $rows ->
         [two] Rang de dedans
        *[more] Rang { $row }
     }, { $inside } vers le milieu
-rig-nest-note = { $pins } picots à chaque bord{ $ring ->
+rig-nest-note = { $pins } { -pins } à chaque bord{ $ring ->
         [0] , aux mêmes marques
        *[other] , dans le rang { $ring } des bagues ({ $holes } trous)
     }, avec les mêmes numéros
 
 # On a card.
-card-rows = Des ganses sont emboîtées : à chaque bord, les picots sont sur { $rows } rangs, l’un dans l’autre, et les picots d’un même numéro sont alignés.
+card-rows = Des ganses sont emboîtées : à chaque bord, les { -pins } sont sur { $rows } rangs, l’un dans l’autre, et les { -pins } d’un même numéro sont alignés.
 # On a strip. $apart: from a row of pins to the next, or none when no cord is named. $rings: yes when the tube has rings.
-strip-rows = Des ganses sont emboîtées : à chaque bord, les picots sont sur { $rows } rangs, { $apart ->
-        [none] l’un dans l’autre. Les marques servent à tous les rangs, car les picots d’un même numéro sont alignés.
-       *[other] à { $apart } l’un de l’autre, ceux de dedans vers le milieu du nœud. { $rings ->
+strip-rows = Des ganses sont emboîtées : à chaque bord, les { -pins } sont sur { $rows } rangs, { $apart ->
+        [none] l’un dans l’autre. Les marques servent à tous les rangs, car les { -pins } d’un même numéro sont alignés.
+       *[other] à { $apart } l’un de l’autre, ceux de dedans { -towards-the-middle }. { $rings ->
             [yes] Les rangs sont dessinés ainsi ; si ceux des bagues sont plus écartés, suivez les lignes verticales.
            *[no] Chaque rang a sa ligne.
         }

@@ -41,7 +41,7 @@ rig-page-say = { $single ->
 # $phase: kit or rig.
 rigging-where-say = { $phase ->
         [kit] Vous réunissez le nécessaire : { $number } sur { $of }.
-       *[rig] Le tube est en préparation : étape { $number } sur { $of }.
+       *[rig] { -being-rigged } : étape { $number } sur { $of }.
     }
 
 ## The bag

@@ -13,16 +13,16 @@ card-head-crossings = Croisements, dans l’ordre où on les rencontre
 
 # The way of a leg. $heading, $from, $to as in steps.ftl.
 card-way = { $heading ->
-        [falling] Du { $from } de tête, descendez au { $to } de base
-       *[rising] Du { $from } de base, montez au { $to } de tête
+        [falling] Du { $from } { -of-top }, { -down } au { $to } { -of-bottom }
+       *[rising] Du { $from } { -of-bottom }, { -up } au { $to } { -of-top }
     }
 
 # Exemple : Tressage : enjamber 1, glisser sous 1.
 # $kind: run, or code for a row code of o and u.
 card-weave = { $kind ->
         [run] Tressage : enjamber { $weave }, glisser sous { $weave }.
-        [twin] Tressage : enjamber { $weave }, glisser sous { $weave }, commencé en glissant à la base.
-       *[code] Tressage, rang par rang depuis la base : { $weave } (o : le trajet montant enjambe ; u : il glisse dessous).
+        [twin] Tressage : enjamber { $weave }, glisser sous { $weave }, commencé en glissant { -at-the-bottom }.
+       *[code] Tressage, rang par rang { -from-the-bottom } : { $weave } (o : le trajet montant enjambe ; u : il glisse dessous).
     }
 
 # $hand: right or left. $passes, $side as in steps.ftl. $inside: top or bottom.
@@ -32,19 +32,19 @@ card-work = { $hand ->
     } { $passes ->
         [one] { "" }
        *[other] { $inside ->
-            [bottom] Les passes suivantes restent côté tête du premier cordon
-           *[top] Les passes suivantes restent côté base du premier cordon
+            [bottom] Les passes suivantes restent { -side-top } du premier cordon
+           *[top] Les passes suivantes restent { -side-bottom } du premier cordon
         }, { $inside ->
-            [bottom] en dedans de ses ganses à la base, en dehors à la tête.
-           *[top] en dedans de ses ganses à la tête, en dehors à la base.
+            [bottom] en dedans de ses ganses { -at-the-bottom }, en dehors { -at-the-top }.
+           *[top] en dedans de ses ganses { -at-the-top }, en dehors { -at-the-bottom }.
         }
     }
 
 # Where the pins go when the tube is not known.
 # $staggered: yes or no.
 card-pins = Répartissez { $pins } picots également autour de chaque bague, { $staggered ->
-        [yes] chaque picot de tête à mi-chemin entre deux picots de base : le picot de tête 1 un demi-pas plus loin que le picot de base 1.
-       *[no] chaque picot de tête à l’aplomb du picot de base de même numéro.
+        [yes] chaque { -top-pin } à mi-chemin entre deux { -bottom-pins } : le { -top-pin } 1 un demi-pas plus loin que le { -bottom-pin } 1.
+       *[no] chaque { -top-pin } à l’aplomb du { -bottom-pin } de même numéro.
     }
 
 # On a tube without rings. $tube: its diameter. $apart: from pin to pin.
@@ -53,14 +53,14 @@ card-pins-apart = Sur un tube de { $tube }, les picots sont à { $apart } l’un
 # On a tube with rings. $rim: top or bottom. $row: number of the row, $holes in it. $first: the
 # hole of pin 1. $step: holes from one pin to the next.
 card-pins-ring = { $rim ->
-        [top] Bague de tête
-       *[bottom] Bague de base
+        [top] Bague { -of-top }
+       *[bottom] Bague { -of-bottom }
     }, rangée { $row } de { $holes } trous : picot 1 dans le trou { $first }, puis un picot { $step ->
         [one] à chaque trou.
        *[other] tous les { $step } trous.
     }
 
-card-half-hole = Tournez d’abord la bague de tête d’un demi-trou, dans le sens où avance le cordon.
+card-half-hole = Tournez d’abord la bague { -of-top } d’un demi-trou, dans le sens où avance le cordon.
 
 # The head of a pass of a strand. $pin: the bottom pin where it begins.
 # Exemple : Première passe : laissez un dormant au picot de base 1
@@ -79,17 +79,17 @@ card-pass = { $pass ->
         [one] { "" }
        *[other] , circuit { $strand } sur { $strands }
     } : { $pass ->
-        [1] laissez un dormant au picot de base { $pin }
-       *[other] commencez au picot de base { $pin }, le long du premier cordon
+        [1] laissez un dormant au { -bottom-pin } { $pin }
+       *[other] commencez au { -bottom-pin } { $pin }, le long du premier cordon
     }
 
 # What comes when all is laid. $rings: yes when the tube has rings. $times: how often the knot is gone
 # through. $known: yes when $draw, a length, says how much to draw.
 card-after = Quand tout est posé
-card-lift = Dégager : marquez la ganse de base 1 d’un bout de ruban, et qu’aucune extrémité ne file. Ôtez les picots de tête{ $rings ->
-        [yes] , sortez la bague de tête
+card-lift = Dégager : marquez la { -bottom-bight } 1 d’un bout de ruban, et qu’aucune extrémité ne file. Ôtez les { -top-pins }{ $rings ->
+        [yes] , sortez la bague { -of-top }
        *[no] { "" }
-    }, puis ôtez les picots de base. Passez le nœud sur son objet, sans le retourner.
+    }, puis ôtez les { -bottom-pins }. Passez le nœud sur son objet, sans le retourner.
 card-fair = Égaliser, en { $times } reprises : depuis le dormant, le long du cordon, tirez { $known ->
         [yes] environ { $draw }
        *[no] un peu
@@ -131,7 +131,7 @@ strip-hand = { $hand ->
        *[right] Les numéros vont vers la droite, dans le sens où avance le cordon.
     }
 
-strip-half-hole = Tournez d’abord la bague de tête d’un demi-trou, dans le sens où avance le cordon : les trous de sa bande sont dessinés ainsi.
+strip-half-hole = Tournez d’abord la bague { -of-top } d’un demi-trou, dans le sens où avance le cordon : les trous de sa bande sont dessinés ainsi.
 
 # How far the rows of pins stand from each other. $rings: yes when the tube has rings. $known: no when no cord
 # is named, from which $spacing comes.
@@ -150,8 +150,8 @@ strip-spacing = { $known ->
         }
     }
 
-strip-top = Bague de tête
-strip-bottom = Bague de base
+strip-top = Bague { -of-top }
+strip-bottom = Bague { -of-bottom }
 strip-cut = couper
 strip-join = posez la page { $page } sur la ligne en tirets
 # $bar: how long the line is.

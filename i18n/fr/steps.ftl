@@ -69,18 +69,18 @@ begin-say = { $strands ->
         [yes] Prenez le cordon « { $cord } ».
        *[no] { "" }
     } { $strand ->
-        [1] Tenez le tube debout, la bague de base en bas, et regardez-le de face.
+        [1] { -how-to-stand }
        *[other] { "" }
-    } Laissez pendre { $tail } de dormant au picot de base { $pin }, et fixez-le avec du ruban. { $strand ->
+    } Laissez pendre { $tail } de dormant au { -bottom-pin } { $pin }, et fixez-le avec du ruban. { $strand ->
         [1] { $hand ->
-            [left] Vous avancez vers la gauche autour du tube, et les picots sont numérotés dans ce sens.
-           *[right] Vous avancez vers la droite autour du tube, et les picots sont numérotés dans ce sens.
+            [left] { -work-left }
+           *[right] { -work-right }
         } { $staggered ->
             [yes] { $hand ->
-                [left] Le picot de tête 1 est à un demi-pas à gauche du picot de base 1.
-               *[right] Le picot de tête 1 est à un demi-pas à droite du picot de base 1.
+                [left] Le { -top-pin } 1 est à un demi-pas à gauche du { -bottom-pin } 1.
+               *[right] Le { -top-pin } 1 est à un demi-pas à droite du { -bottom-pin } 1.
             }
-           *[no] Le picot de tête 1 est à l’aplomb du picot de base 1.
+           *[no] Le { -top-pin } 1 est { -in-line-with } du { -bottom-pin } 1.
         }
        *[other] { "" }
     } { $uneven ->
@@ -94,12 +94,12 @@ begin-say-brief = { $strands ->
     } { $named ->
         [yes] Cordon « { $cord } ».
        *[no] { "" }
-    } Tube debout. { $tail } de dormant au picot de base { $pin }. { $hand ->
+    } { -upright } { $tail } de dormant au { -bottom-pin } { $pin }. { $hand ->
         [left] Avancez vers la gauche ;
        *[right] Avancez vers la droite ;
     } { $staggered ->
-        [yes] les picots de tête un demi-pas plus loin.
-       *[no] les picots de tête à l’aplomb.
+        [yes] { -tops-staggered }
+       *[no] { -tops-straight }
     } { $uneven ->
         [yes] Le motif se rompt aux bords.
        *[no] { "" }
@@ -118,18 +118,18 @@ begin-say-teach = { $strands ->
         [yes] Prenez le cordon « { $cord } ».
        *[no] { "" }
     } { $strand ->
-        [1] Tenez le tube debout, la bague de base en bas, et regardez-le de face.
+        [1] { -how-to-stand }
        *[other] { "" }
-    } Laissez pendre { $tail } de dormant au picot de base { $pin }, et fixez-le avec du ruban. Le dormant reste ; l’autre bout, dans votre main, est celui qui travaille. { $strand ->
+    } Laissez pendre { $tail } de dormant au { -bottom-pin } { $pin }, et fixez-le avec du ruban. Le dormant reste ; l’autre bout, dans votre main, est celui qui travaille. { $strand ->
         [1] { $hand ->
-            [left] Vous avancez vers la gauche autour du tube, et les picots sont numérotés dans ce sens.
-           *[right] Vous avancez vers la droite autour du tube, et les picots sont numérotés dans ce sens.
+            [left] { -work-left }
+           *[right] { -work-right }
         } { $staggered ->
             [yes] { $hand ->
-                [left] Le picot de tête 1 est à un demi-pas à gauche du picot de base 1.
-               *[right] Le picot de tête 1 est à un demi-pas à droite du picot de base 1.
+                [left] Le { -top-pin } 1 est à un demi-pas à gauche du { -bottom-pin } 1.
+               *[right] Le { -top-pin } 1 est à un demi-pas à droite du { -bottom-pin } 1.
             }
-           *[no] Le picot de tête 1 est à l’aplomb du picot de base 1.
+           *[no] Le { -top-pin } 1 est { -in-line-with } du { -bottom-pin } 1.
         }
        *[other] { "" }
     } { $uneven ->
@@ -138,15 +138,15 @@ begin-say-teach = { $strands ->
     }
 
 # Exemple : 15 cm de dormant au 1 de base
-begin-show = { $tail } de dormant au { $pin } de base
+begin-show = { $tail } de dormant au { $pin } { -of-bottom }
 
 # Exemple : Fixez-le au ruban. Avancez vers la droite.
 begin-show-note = { $named ->
         [yes] Cordon « { $cord } ».
        *[no] { "" }
     } { $hand ->
-        [left] Tube debout, dormant fixé au ruban. Avancez vers la gauche.
-       *[right] Tube debout, dormant fixé au ruban. Avancez vers la droite.
+        [left] { -upright-shown } Avancez vers la gauche.
+       *[right] { -upright-shown } Avancez vers la droite.
     } { $uneven ->
         [yes] Avec ce tressage, le motif se rompt aux bords.
        *[no] { "" }
@@ -184,15 +184,15 @@ follow-say = { $pass ->
                *[no] Reprenez le cordon de ce circuit. Partez
             }
         }
-    } du picot de base { $pin }, le long { $own ->
+    } du { -bottom-pin } { $pin }, le long { $own ->
         [yes] de sa propre première passe
        *[no] du premier cordon
     }, et restez toujours côté { $lane ->
-        [top] tête
-       *[bottom] base
+        [top] { -lane-top }
+       *[bottom] { -lane-bottom }
     } de ce cordon, sans changer de côté. Enjambez là où il enjambe, glissez dessous là où il glisse dessous. { $inside ->
-        [bottom] Aux picots de base, tournez en dedans de ses ganses ; aux picots de tête, en dehors.
-       *[top] Aux picots de tête, tournez en dedans de ses ganses ; aux picots de base, en dehors.
+        [bottom] Aux { -bottom-pins }, tournez en dedans de ses ganses ; aux { -top-pins }, en dehors.
+       *[top] Aux { -top-pins }, tournez en dedans de ses ganses ; aux { -bottom-pins }, en dehors.
     }
 
 follow-say-brief = { $pass ->
@@ -213,12 +213,12 @@ follow-say-brief = { $pass ->
            *[no] Cordon ajouté, { $tail } de dormant.
         }
        *[no] { "" }
-    } Depuis le picot de base { $pin }, suivez côté { $lane ->
-        [top] tête.
-       *[bottom] base.
+    } Depuis le { -bottom-pin } { $pin }, suivez côté { $lane ->
+        [top] { -lane-top }.
+       *[bottom] { -lane-bottom }.
     } { $inside ->
-        [bottom] À la base, en dedans ; à la tête, en dehors.
-       *[top] À la tête, en dedans ; à la base, en dehors.
+        [bottom] { -At-the-bottom }, en dedans ; { -at-the-top }, en dehors.
+       *[top] { -At-the-top }, en dedans ; { -at-the-bottom }, en dehors.
     }
 
 follow-say-teach = { $pass ->
@@ -242,11 +242,11 @@ follow-say-teach = { $pass ->
     } { $added ->
         [yes] { $named ->
             [yes] Prenez le cordon « { $cord } », et laissez { $tail } de dormant. { $apart ->
-                [yes] Il part d’un picot à lui, pour que les extrémités ne sortent pas toutes au même endroit. Partez
+                [yes] Il part d’un { -pin } à lui, pour que les extrémités ne sortent pas toutes au même endroit. Partez
                *[no] Partez
             }
            *[no] Prenez le cordon ajouté, et laissez { $tail } de dormant. { $apart ->
-                [yes] Il part d’un picot à lui, pour que les extrémités ne sortent pas toutes au même endroit. Partez
+                [yes] Il part d’un { -pin } à lui, pour que les extrémités ne sortent pas toutes au même endroit. Partez
                *[no] Partez
             }
         }
@@ -257,21 +257,21 @@ follow-say-teach = { $pass ->
                *[no] Reprenez le cordon de ce circuit. Partez
             }
         }
-    } du picot de base { $pin }, le long { $own ->
+    } du { -bottom-pin } { $pin }, le long { $own ->
         [yes] de sa propre première passe
        *[no] du premier cordon
     }, et restez toujours côté { $lane ->
-        [top] tête
-       *[bottom] base
+        [top] { -lane-top }
+       *[bottom] { -lane-bottom }
     } de ce cordon, sans changer de côté. Enjambez là où il enjambe, glissez dessous là où il glisse dessous. { $inside ->
-        [bottom] Aux picots de base, tournez en dedans de sa ganse, vers le milieu du nœud ; aux picots de tête, en dehors.
-       *[top] Aux picots de tête, tournez en dedans de sa ganse, vers le milieu du nœud ; aux picots de base, en dehors.
+        [bottom] Aux { -bottom-pins }, tournez en dedans de sa ganse, { -towards-the-middle } ; aux { -top-pins }, en dehors.
+       *[top] Aux { -top-pins }, tournez en dedans de sa ganse, { -towards-the-middle } ; aux { -bottom-pins }, en dehors.
     }
 
 # Exemple : Suivez le cordon, côté base
 follow-show = { $lane ->
-        [top] Suivez le cordon, côté tête
-       *[bottom] Suivez le cordon, côté base
+        [top] Suivez le cordon, { -side-top }
+       *[bottom] Suivez le cordon, { -side-bottom }
     }
 
 # Exemple : Du 1 de base. À la tête, en dedans ; à la base, en dehors.
@@ -282,8 +282,8 @@ follow-show-note = { $added ->
         }
        *[no] { "" }
     } { $inside ->
-        [bottom] Du { $pin } de base. À la base, en dedans ; à la tête, en dehors.
-       *[top] Du { $pin } de base. À la tête, en dedans ; à la base, en dehors.
+        [bottom] Du { $pin } { -of-bottom }. { -At-the-bottom }, en dedans ; { -at-the-top }, en dehors.
+       *[top] Du { $pin } { -of-bottom }. { -At-the-top }, en dedans ; { -at-the-bottom }, en dehors.
     }
 
 ## Laying a leg
@@ -312,17 +312,17 @@ lay-say-way = { $pass ->
         [one] .
        *[other] , partie { $part } sur { $parts }.
     } { $heading ->
-        [falling] Du picot de tête { $from },
-       *[rising] Du picot de base { $from },
+        [falling] Du { -top-pin } { $from },
+       *[rising] Du { -bottom-pin } { $from },
     } { $lane ->
-        [bottom] côté base du premier cordon,
-        [top] côté tête du premier cordon,
-        [bottom-own] côté base de sa propre première passe,
-        [top-own] côté tête de sa propre première passe,
+        [bottom] { -side-bottom } du premier cordon,
+        [top] { -side-top } du premier cordon,
+        [bottom-own] { -side-bottom } de sa propre première passe,
+        [top-own] { -side-top } de sa propre première passe,
        *[none] { "" }
     } { $heading ->
-        [falling] descendez
-       *[rising] montez
+        [falling] { -down }
+       *[rising] { -up }
     }{ $lane ->
         [none] { " " }vers la { $hand ->
             [left] gauche
@@ -331,14 +331,14 @@ lay-say-way = { $pass ->
        *[other] { "" }
     }{ $turns ->
         [0] { "" }
-        [one] , avec un tour du tube,
-       *[other] , avec { $turns } tours du tube,
+        [one] , avec un { -turn },
+       *[other] , avec { $turns } { -turns },
     } { $lane ->
-        [none] jusqu’au picot
-       *[other] au picot
+        [none] jusqu’au { -pin }
+       *[other] au { -pin }
     } { $heading ->
-        [falling] de base { $to }.
-       *[rising] de tête { $to }.
+        [falling] { -of-bottom } { $to }.
+       *[rising] { -of-top } { $to }.
     }
 
 # The same, brief.
@@ -356,8 +356,8 @@ lay-say-way-brief = { $pass ->
         [one] .
        *[other] , partie { $part } sur { $parts }.
     } { $heading ->
-        [falling] Tête { $from }, descendez à base { $to }
-       *[rising] Base { $from }, montez à tête { $to }
+        [falling] { -Top } { $from }, { -down-to-bottom } { $to }
+       *[rising] { -Bottom } { $from }, { -up-to-top } { $to }
     }{ $turns ->
         [0] { "" }
         [one] , un tour complet
@@ -385,20 +385,20 @@ lay-say-way-teach = { $pass ->
         [one] .
        *[other] , partie { $part } sur { $parts }.
     } { $first ->
-        [yes] Un trajet, c’est le cordon d’un picot d’un bord à un picot de l’autre.
+        [yes] Un trajet, c’est le cordon d’un { -pin } d’un bord à un { -pin } de l’autre.
        *[no] { "" }
     } { $heading ->
-        [falling] Du picot de tête { $from },
-       *[rising] Du picot de base { $from },
+        [falling] Du { -top-pin } { $from },
+       *[rising] Du { -bottom-pin } { $from },
     } { $lane ->
-        [bottom] côté base du premier cordon,
-        [top] côté tête du premier cordon,
-        [bottom-own] côté base de sa propre première passe,
-        [top-own] côté tête de sa propre première passe,
+        [bottom] { -side-bottom } du premier cordon,
+        [top] { -side-top } du premier cordon,
+        [bottom-own] { -side-bottom } de sa propre première passe,
+        [top-own] { -side-top } de sa propre première passe,
        *[none] { "" }
     } { $heading ->
-        [falling] descendez
-       *[rising] montez
+        [falling] { -down }
+       *[rising] { -up }
     }{ $lane ->
         [none] { " " }vers la { $hand ->
             [left] gauche
@@ -407,14 +407,14 @@ lay-say-way-teach = { $pass ->
        *[other] { "" }
     }{ $turns ->
         [0] { "" }
-        [one] , avec un tour du tube,
-       *[other] , avec { $turns } tours du tube,
+        [one] , avec un { -turn },
+       *[other] , avec { $turns } { -turns },
     } { $lane ->
-        [none] jusqu’au picot
-       *[other] au picot
+        [none] jusqu’au { -pin }
+       *[other] au { -pin }
     } { $heading ->
-        [falling] de base { $to }.
-       *[rising] de tête { $to }.
+        [falling] { -of-bottom } { $to }.
+       *[rising] { -of-top } { $to }.
     }
 
 # The beginning of a later part of a long leg: which leg, and where the cord is now.
@@ -432,20 +432,20 @@ lay-say-way-on = { $pass ->
            *[other] , circuit { $strand }
         }, trajet { $leg }
     }, partie { $part } sur { $parts }. { $heading ->
-        [falling] Vous descendez
-       *[rising] Vous montez
+        [falling] { -Going-down }
+       *[rising] { -Going-up }
     }{ $lane ->
-        [bottom] , côté base,
-        [top] , côté tête,
-        [bottom-own] , côté base,
-        [top-own] , côté tête,
+        [bottom] , { -side-bottom },
+        [top] , { -side-top },
+        [bottom-own] , { -side-bottom },
+        [top-own] , { -side-top },
        *[none] { " " }vers la { $hand ->
             [left] gauche,
            *[right] droite,
         }
     } { $heading ->
-        [falling] du picot de tête { $from } au picot de base { $to }.
-       *[rising] du picot de base { $from } au picot de tête { $to }.
+        [falling] du { -top-pin } { $from } au { -bottom-pin } { $to }.
+       *[rising] du { -bottom-pin } { $from } au { -top-pin } { $to }.
     } Vous êtes { $made ->
         [0] { $share ->
             [little] au début
@@ -456,12 +456,12 @@ lay-say-way-on = { $pass ->
             [three-quarters] aux trois quarts
            *[most] presque au bout
         }
-        [one] à un tour du tube
-       *[other] à { $made } tours du tube
+        [one] à un { -turn }
+       *[other] à { $made } { -turns }
     }{ $rim ->
         [none] { "" }
-        [top] , après le picot de tête { $past }
-       *[bottom] , après le picot de base { $past }
+        [top] , après le { -top-pin } { $past }
+       *[bottom] , après le { -bottom-pin } { $past }
     }.
 
 # Exemple : Trajet 11, partie 2 sur 5. Base 2, montez à tête 4, après base 3.
@@ -478,12 +478,12 @@ lay-say-way-on-brief = { $pass ->
         [one] .
        *[other] , partie { $part } sur { $parts }.
     } { $heading ->
-        [falling] Tête { $from }, descendez à base { $to }
-       *[rising] Base { $from }, montez à tête { $to }
+        [falling] { -Top } { $from }, { -down-to-bottom } { $to }
+       *[rising] { -Bottom } { $from }, { -up-to-top } { $to }
     }{ $rim ->
         [none] { "" }
-        [top] , après tête { $past }
-       *[bottom] , après base { $past }
+        [top] , après { -top } { $past }
+       *[bottom] , après { -bottom } { $past }
     }.
 
 # The same, for who learns.
@@ -497,20 +497,20 @@ lay-say-way-on-teach = { $pass ->
            *[other] , circuit { $strand }
         }, trajet { $leg }
     }, partie { $part } sur { $parts }. { $heading ->
-        [falling] Vous descendez
-       *[rising] Vous montez
+        [falling] { -Going-down }
+       *[rising] { -Going-up }
     }{ $lane ->
-        [bottom] , côté base,
-        [top] , côté tête,
-        [bottom-own] , côté base,
-        [top-own] , côté tête,
+        [bottom] , { -side-bottom },
+        [top] , { -side-top },
+        [bottom-own] , { -side-bottom },
+        [top-own] , { -side-top },
        *[none] { " " }vers la { $hand ->
             [left] gauche,
            *[right] droite,
         }
     } { $heading ->
-        [falling] du picot de tête { $from } au picot de base { $to }.
-       *[rising] du picot de base { $from } au picot de tête { $to }.
+        [falling] du { -top-pin } { $from } au { -bottom-pin } { $to }.
+       *[rising] du { -bottom-pin } { $from } au { -top-pin } { $to }.
     } Vous êtes { $made ->
         [0] { $share ->
             [little] au début
@@ -521,12 +521,12 @@ lay-say-way-on-teach = { $pass ->
             [three-quarters] aux trois quarts
            *[most] presque au bout
         }
-        [one] à un tour du tube
-       *[other] à { $made } tours du tube
+        [one] à un { -turn }
+       *[other] à { $made } { -turns }
     }{ $rim ->
         [none] { "" }
-        [top] , après le picot de tête { $past }
-       *[bottom] , après le picot de base { $past }
+        [top] , après le { -top-pin } { $past }
+       *[bottom] , après le { -bottom-pin } { $past }
     }.
 
 # One crossing; those of a step are said one after the other.
@@ -632,8 +632,8 @@ lay-say-landing = { $landing ->
         [home-to-wait] De retour au départ, fixez-le, jusqu’à sa prochaine passe.
         [home-to-end] De retour au départ, laissez pendre le bout.
        *[round] { $heading ->
-            [falling] Contournez le picot de base { $to }.
-           *[rising] Contournez le picot de tête { $to }.
+            [falling] Contournez le { -bottom-pin } { $to }.
+           *[rising] Contournez le { -top-pin } { $to }.
         }
     }
 
@@ -656,18 +656,18 @@ lay-say-landing-teach = { $landing ->
         [home-to-wait] De retour au départ, fixez-le, jusqu’à sa prochaine passe.
         [home-to-end] De retour au départ, laissez pendre le bout.
        *[round] { $heading ->
-            [falling] Contournez le picot de base { $to }.
-           *[rising] Contournez le picot de tête { $to }.
+            [falling] Contournez le { -bottom-pin } { $to }.
+           *[rising] Contournez le { -top-pin } { $to }.
         }
     }
 
 # The arrow is the way the cord goes. Exemple : Du 4 de base, montez au 6 de tête ↗
 lay-show = { $heading ->
-        [falling] Du { $from } de tête, descendez au { $to } de base { $hand ->
+        [falling] Du { $from } { -of-top }, { -down } au { $to } { -of-bottom } { $hand ->
             [left] ↙
            *[right] ↘
         }
-       *[rising] Du { $from } de base, montez au { $to } de tête { $hand ->
+       *[rising] Du { $from } { -of-bottom }, { -up } au { $to } { -of-top } { $hand ->
             [left] ↖
            *[right] ↗
         }
@@ -676,14 +676,14 @@ lay-show = { $heading ->
 # The same in words alone, for a line that is read by a Braille display or a screen reader.
 # Exemple : Du 4 de base, montez vers la droite au 6 de tête
 lay-print = { $heading ->
-        [falling] Du { $from } de tête, descendez vers { $hand ->
+        [falling] Du { $from } { -of-top }, { -down } vers { $hand ->
             [left] la gauche
            *[right] la droite
-        } au { $to } de base
-       *[rising] Du { $from } de base, montez vers { $hand ->
+        } au { $to } { -of-bottom }
+       *[rising] Du { $from } { -of-bottom }, { -up } vers { $hand ->
             [left] la gauche
            *[right] la droite
-        } au { $to } de tête
+        } au { $to } { -of-top }
     }
 
 # One crossing as a word that differs in shape for over and under.
@@ -726,12 +726,12 @@ lay-show-note-on = { $share ->
         [three-quarters] Vers les trois quarts
        *[most] Presque à la fin
     } { $heading ->
-        [falling] de la descente
-       *[rising] de la montée
+        [falling] { -of-the-way-down }
+       *[rising] { -of-the-way-up }
     }{ $rim ->
         [none] { "" }
-        [top] , juste après le { $past } de tête
-       *[bottom] , juste après le { $past } de base
+        [top] , juste après le { $past } { -of-top }
+       *[bottom] , juste après le { $past } { -of-bottom }
     }{ $made ->
         [0] { "" }
         [one] , { $made } tour sur { $turns }
@@ -743,25 +743,25 @@ lay-show-note = { $landing ->
         [on-the-way] { $part ->
             [1] { $turns ->
                 [0] Tenez le vôtre
-                [one] 1 tour du tube en tout. Tenez le vôtre
-               *[other] { $turns } tours du tube en tout. Tenez le vôtre
+                [one] 1 { -turn } en tout. Tenez le vôtre
+               *[other] { $turns } { -turns } en tout. Tenez le vôtre
             }
            *[other] Tenez le vôtre
         }
         [inside] { $heading ->
-            [falling] En dedans de la ganse, au { $to } de base
-           *[rising] En dedans de la ganse, au { $to } de tête
+            [falling] En dedans de la ganse, au { $to } { -of-bottom }
+           *[rising] En dedans de la ganse, au { $to } { -of-top }
         }
         [outside] { $heading ->
-            [falling] En dehors de la ganse, au { $to } de base
-           *[rising] En dehors de la ganse, au { $to } de tête
+            [falling] En dehors de la ganse, au { $to } { -of-bottom }
+           *[rising] En dehors de la ganse, au { $to } { -of-top }
         }
-        [home-and-on] Au départ, enjambez le dormant, continuez autour du { $to } de base
-        [home-to-wait] Au départ, fixez-le au { $to } de base
-        [home-to-end] Au départ, laissez pendre le bout au { $to } de base
+        [home-and-on] Au départ, enjambez le dormant, continuez autour du { $to } { -of-bottom }
+        [home-to-wait] Au départ, fixez-le au { $to } { -of-bottom }
+        [home-to-end] Au départ, laissez pendre le bout au { $to } { -of-bottom }
        *[round] { $heading ->
-            [falling] Contournez le { $to } de base
-           *[rising] Contournez le { $to } de tête
+            [falling] Contournez le { $to } { -of-bottom }
+           *[rising] Contournez le { $to } { -of-top }
         }
     }
 
@@ -771,7 +771,7 @@ lay-show-note = { $landing ->
 # $phase: begin, lay, check, lift, fair or finish. $item of $items: things to do in lift and
 # finish; rounds in fair.
 phase-show = { $phase ->
-        [lift] Dégager, { $item } sur { $items }
+        [lift] { -Lifting }, { $item } sur { $items }
         [fair] Égaliser, reprise { $item } sur { $items }{ $whole ->
             [yes] { "" }
            *[no] { $passes ->

@@ -76,6 +76,12 @@ pub(super) enum TaskForm {
         spacing_mm: f64,
         shift_mm: f64,
     },
+    Board {
+        outer_mm: f64,
+        inner_mm: f64,
+        pins: u16,
+        staggered: bool,
+    },
     Nest {
         row: u8,
         pins: u16,
@@ -189,6 +195,18 @@ impl TaskForm {
                 pins: *pins,
                 spacing_mm: mm(*spacing),
                 shift_mm: shift.map_or(0.0, mm),
+            },
+            Task::Board {
+                outer,
+                inner,
+                pins,
+                staggered,
+                ..
+            } => Self::Board {
+                outer_mm: mm(*outer),
+                inner_mm: mm(*inner),
+                pins: *pins,
+                staggered: *staggered,
             },
             Task::Nest {
                 row,

@@ -1,8 +1,9 @@
 //! Drawing the slack through, round after round.
 
 use super::Script;
-use super::step::FairStep;
-use crate::bench::Millimetres;
+use super::step::{FairStep, FairWay};
+use super::{Plan, Setup};
+use crate::bench::{Ground, Millimetres};
 use crate::knot::PassLeg;
 
 /// How often a knot is gone through when nothing is known of the tube and the object. *Common
@@ -55,6 +56,7 @@ impl Script {
             draw,
             gathered: draw.and_then(|draw| Millimetres::new(draw.get() * behind).ok()),
             in_round: (!self.fairs_by_leg()).then(|| laying.legs()),
+            way: way(&self.plan).filter(|_| pass_leg == PassLeg::FIRST),
             is_first: pass_leg.pass == first_pass && pass_leg.leg == 1,
             is_last: ends_cord && pass_leg.leg == legs,
             cord: self
@@ -132,5 +134,15 @@ impl Script {
             strand: knot.strands(),
             leg: knot.legs_of(knot.strands()),
         }
+    }
+}
+
+/// Where a knot of this plan is drawn snug first; nowhere before another on what is as thick all along.
+fn way(plan: &Plan) -> Option<FairWay> {
+    match plan.setup().map(Setup::ground)? {
+        Ground::Round(_) => None,
+        Ground::Taper { .. } => Some(FairWay::Taper),
+        Ground::Ball(_) => Some(FairWay::Ball),
+        Ground::Flat { .. } => Some(FairWay::Mat),
     }
 }

@@ -1,8 +1,10 @@
 //! What there is to do to lift the knot, and to finish its ends.
 
+use super::Setup;
 use super::plan::Plan;
 use super::plan_cords::CordRun;
 use super::step::{FinishStep, FinishTask, JoinEnds, LiftStep, LiftTask, Tuck, What};
+use crate::bench::Ground;
 use crate::knot::{Crossing, Heading, Leg};
 
 /// One thing of a short list: to lift the knot, or to finish it.
@@ -22,40 +24,17 @@ impl FinishingItem {
 
     /// What there is to do to lift the knot of a plan.
     pub(super) fn lift(plan: &Plan) -> Vec<Self> {
-        // Without a tube that was named, rings are what there usually is.
-        let has_rings = plan.setup().is_none_or(|setup| setup.tube.rows().is_some());
-        let ends = plan.ends();
-        let pins = plan.knot().nested() * plan.knot().bights();
-        if plan.is_round_hand() {
-            return [LiftTask::Secure, LiftTask::SlipOff]
-                .map(|task| {
-                    Self::Lift(LiftStep {
-                        task,
-                        of: 2,
-                        pins,
-                        ends,
-                    })
-                })
-                .into();
-        }
-        [
-            Some(LiftTask::Secure),
-            Some(LiftTask::TopPins),
-            has_rings.then_some(LiftTask::SlideRing),
-            Some(LiftTask::BottomPins),
-            Some(LiftTask::SlipOff),
-        ]
-        .into_iter()
-        .flatten()
-        .map(|task| {
+        let tasks = lift_tasks(plan);
+        let of = u16::try_from(tasks.len()).unwrap_or(u16::MAX);
+        let item = |task| {
             Self::Lift(LiftStep {
                 task,
-                of: 4 + u16::from(has_rings),
-                pins,
-                ends,
+                of,
+                pins: plan.knot().nested() * plan.knot().bights(),
+                ends: plan.ends(),
             })
-        })
-        .collect()
+        };
+        tasks.into_iter().map(item).collect()
     }
 
     /// What there is to do to finish it.
@@ -76,6 +55,8 @@ impl FinishingItem {
         }));
         items.push(FinishTask::Trim { ends });
         items.push(FinishTask::Seal { ends });
+        let is_mat = plan.setup().is_some_and(|setup| setup.ground().is_flat());
+        items.extend(is_mat.then_some(FinishTask::Press));
         items.push(FinishTask::Done {
             lattice: knot.lattice(),
             passes: plan.laying().passes(),
@@ -86,6 +67,35 @@ impl FinishingItem {
             .map(|task| Self::Finish(FinishStep { task, of }))
             .collect()
     }
+}
+
+/// What there is to do to lift a knot, in the order of the hands. On what it covers it stays where it is,
+/// and only its marks or pins come away.
+fn lift_tasks(plan: &Plan) -> Vec<LiftTask> {
+    if plan.is_round_hand() {
+        return vec![LiftTask::Secure, LiftTask::SlipOff];
+    }
+    let setup = plan.setup();
+    let ground = setup.map(Setup::ground);
+    if setup.is_some_and(|setup| setup.in_place) {
+        let is_flat = ground.is_some_and(|ground| ground.is_flat());
+        let out = if is_flat {
+            LiftTask::DrawPins
+        } else {
+            LiftTask::Marks
+        };
+        return vec![LiftTask::Secure, out];
+    }
+    // Without a tube that was named, rings are what there usually is.
+    let has_rings = setup.is_none_or(|setup| setup.tube.rows().is_some());
+    let mut tasks = vec![LiftTask::Secure, LiftTask::TopPins];
+    tasks.extend(has_rings.then_some(LiftTask::SlideRing));
+    tasks.push(LiftTask::BottomPins);
+    tasks.push(match ground {
+        Some(Ground::Ball(_)) => LiftTask::OverBall,
+        _ => LiftTask::SlipOff,
+    });
+    tasks
 }
 
 /// Where an end goes. It comes out at the bight where the cord began. The working end goes on

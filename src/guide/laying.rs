@@ -84,6 +84,11 @@ impl Script {
                 .then(|| knot.lies_between(leg))
                 .flatten(),
             fingers: self.plan.fingers().map(|fingers| fingers.leg(leg)),
+            draw: self.draw(
+                pass_leg,
+                at_once.begins(part, crossings),
+                &met[begins..ends],
+            ),
             landing: if part + 1 < parts {
                 Landing::OnTheWay
             } else {

@@ -9,6 +9,7 @@ mod at_once;
 mod colours;
 mod cord_history;
 mod course;
+mod drawing_through;
 mod fairing;
 mod fault;
 mod fingers;
@@ -75,7 +76,8 @@ pub use search::{Question, Search};
 pub use setup::Setup;
 pub use setup_form::{GroundError, SetupError, SetupField, SetupForm};
 pub use step::{
-    BeginStep, Caution, CheckStep, FairStep, FinishStep, FinishTask, FollowStep, JoinEnds, KitStep,
-    Landing, LastLeg, LayStep, LiftStep, LiftTask, RigStep, Step, Task, Tuck, What,
+    BeginStep, Caution, CheckStep, DrawThrough, FairStep, FairWay, FinishStep, FinishTask,
+    FollowStep, JoinEnds, KitStep, Landing, LastLeg, LayStep, LiftStep, LiftTask, RigStep, Step,
+    Task, Tuck, What,
 };
 pub use take_back::{TakeBack, Whereabouts};

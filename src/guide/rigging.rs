@@ -1,7 +1,7 @@
 //! Before the first leg: what goes into the bag, and how the tube is rigged.
 
 use super::{AtOnce, KitStep, Place, Plan, RigStep, Setup, Task, What};
-use crate::bench::{KitItem, Layout, Millimetres, Rig, RimTape, RingPins, bag};
+use crate::bench::{KitItem, Layout, Millimetres, Rig, RimTape, RingPins, Tool, bag};
 use crate::knot::{Hand, PinRow, Rim};
 
 /// Everything there is to do before the first leg.
@@ -234,6 +234,25 @@ fn count<T>(things: &[T]) -> u16 {
 
 /// What goes into the bag: each cord by the name that the plan gives it, a piece of its own.
 fn items(plan: &Plan, setup: &Setup, rig: &Rig) -> Vec<KitItem> {
+    let mut items = all_items(plan, setup, rig);
+    if !plan.rims().has_pins() {
+        // What the knot is tied on is there already, and marks are no pins.
+        items.retain(|item| {
+            !matches!(
+                item,
+                KitItem::Tube { .. }
+                    | KitItem::Pins { .. }
+                    | KitItem::HexKey(_)
+                    | KitItem::Strip { .. }
+                    | KitItem::Tool(Tool::Dish)
+            )
+        });
+    }
+    items
+}
+
+/// The same of a tie on a tube.
+fn all_items(plan: &Plan, setup: &Setup, rig: &Rig) -> Vec<KitItem> {
     if plan.cords().is_empty() {
         return setup.kit(rig);
     }
@@ -339,14 +358,22 @@ fn tasks(setup: &Setup, rig: &Rig, items: &[KitItem]) -> Vec<Task> {
             tasks.extend(tapes.map(tape));
             tasks.extend(nests(rig, (1..rig.counts.nested()).map(|_| None)));
         }
-        // Its circles stand on the printed sheet, with the numbers of the pins.
-        Layout::Board(_) => {}
+        Layout::Board(board) => tasks.push(Task::Board {
+            outer: board.outer.across(),
+            inner: board.inner.across(),
+            pins: rig.counts.bights(),
+            rows: rig.counts.nested(),
+            staggered: rig.staggered,
+        }),
     }
-    tasks.push(Task::Number {
-        pins: rig.counts.bights(),
-        rows: rig.counts.nested(),
-        tape: rig.tape,
-    });
+    // The printed sheet of a board has the numbers.
+    if !matches!(rig.layout, Layout::Board(_)) {
+        tasks.push(Task::Number {
+            pins: rig.counts.bights(),
+            rows: rig.counts.nested(),
+            tape: rig.tape,
+        });
+    }
     tasks.extend(cuts(items));
     tasks
 }

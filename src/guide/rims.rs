@@ -17,10 +17,12 @@ use crate::bench::Ground;
 /// assert_eq!(plan.rims(), RimNames::NearFar);
 /// # Ok::<(), marlinspeak::knot::KnotError>(())
 /// ```
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, strum::IntoStaticStr)]
+#[derive(
+    Clone, Copy, Debug, Default, PartialEq, Eq, Hash, strum::EnumIter, strum::IntoStaticStr,
+)]
 #[strum(serialize_all = "kebab-case")]
 pub enum RimNames {
-    /// Bottom and top: of a tube that stands upright, of a ball.
+    /// Bottom and top ring: of a tube that stands upright.
     #[default]
     BottomTop,
     /// Near and far end: of a rail that the tyer stands at, and looks along.
@@ -30,6 +32,8 @@ pub enum RimNames {
     /// Wrist side and fingertip side: of a knot that is tied round the hand, its palm towards the tyer.
     #[strum(serialize = "hand")]
     WristTips,
+    /// Bottom and top of a ball or a knob that the knot is tied on, at marks.
+    Knob,
 }
 
 impl Setup {
@@ -38,8 +42,16 @@ impl Setup {
         match self.ground() {
             Ground::Flat { .. } => RimNames::OuterInner,
             Ground::Round(_) | Ground::Taper { .. } if self.in_place => RimNames::NearFar,
+            Ground::Ball(_) if self.in_place => RimNames::Knob,
             _ => RimNames::BottomTop,
         }
+    }
+}
+
+impl RimNames {
+    /// Whether pins hold the bights there; where there are none, marks say where they lie.
+    pub const fn has_pins(self) -> bool {
+        !matches!(self, Self::NearFar | Self::Knob)
     }
 }
 

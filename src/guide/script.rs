@@ -270,6 +270,7 @@ impl Script {
         };
         Some(Step {
             is_taught: self.is_taught(place),
+            rims: self.plan.rims(),
             place,
             what,
         })

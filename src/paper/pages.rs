@@ -27,6 +27,7 @@ pub(super) fn card_of<'p>(
     labour: &Labour,
     words: &Words,
 ) -> (Card, impl Fn(Viewport) -> Scene + 'p) {
+    let words = &words.on(plan.rims());
     let script = Script::new(plan.clone(), AtOnce::WholeLeg);
     let mut facts = vec![words.facts(&script).into()];
     facts.extend(words.card_facts(plan, pinned));
@@ -110,6 +111,7 @@ pub fn strip(
     paper: Paper,
     words: &Words,
 ) -> Vec<SheetPage> {
+    let words = &words.on(plan.rims());
     let (bar_length, bar) = words.strip_bar();
     let texts = StripTexts {
         title: words.strip_title(plan, tube),

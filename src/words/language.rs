@@ -2,6 +2,7 @@
 
 use std::borrow::Cow;
 use std::fmt;
+use std::sync::Arc;
 
 use fluent::concurrent::FluentBundle;
 use fluent::{FluentArgs, FluentResource, FluentValue};
@@ -10,12 +11,13 @@ use include_dir::{Dir, include_dir};
 use thiserror::Error;
 use unic_langid::LanguageIdentifier;
 
+use super::by_ground::ByGround;
 use super::channel::Channel;
 use super::harmless::{harmless, shortened};
-use super::numbers::{formatted, ungrouped};
-use super::pseudo::{is_pseudo, lengthened};
+use super::numbers::ungrouped;
 use super::spoken_messages::{Remark, SpokenMessage};
 use super::{Detail, Sentence, Spoken, Units};
+use crate::guide::RimNames;
 use crate::shelf::LONGEST_NAME;
 
 /// The language that every message exists in.
@@ -25,7 +27,7 @@ const FALLBACK: &str = "en";
 const NO_WORDS: &str = "There are no words for this here. The log file names what is missing.";
 
 /// A folder for each language.
-static MESSAGES: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/i18n");
+pub(super) static MESSAGES: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/i18n");
 
 /// A language that was asked for and is not there.
 #[derive(Clone, Debug, PartialEq, Eq, Error)]
@@ -36,12 +38,16 @@ pub struct UnknownLanguage {
 }
 
 /// The messages of one language, with English behind them.
+///
+/// Those of a knot on a tube, unless they are asked for [on another ground](Self::on).
 pub struct Words {
     tag: LanguageIdentifier,
     locale: LanguageIdentifier,
     detail: Detail,
     units: Units,
-    bundles: Vec<FluentBundle<FluentResource>>,
+    rims: RimNames,
+    /// The chosen language, and English unless it is chosen.
+    languages: Arc<[ByGround]>,
 }
 
 impl Words {
@@ -137,16 +143,44 @@ impl Words {
     }
 
     fn of(tag: LanguageIdentifier, locale: LanguageIdentifier) -> Self {
-        let mut bundles = vec![bundle(&tag, &locale)];
+        let mut languages = vec![ByGround::of(&tag, &locale)];
         if tag != fallback() {
-            bundles.push(bundle(&fallback(), &locale));
+            languages.push(ByGround::of(&fallback(), &locale));
         }
         Self {
             units: Units::of_locale(&locale),
             tag,
             locale,
             detail: Detail::default(),
-            bundles,
+            rims: RimNames::default(),
+            languages: languages.into(),
+        }
+    }
+
+    /// The same words where the rims of the knot are called this. What they are called is made once
+    /// for all, when it is first asked for.
+    ///
+    /// ```
+    /// use marlinspeak::guide::RimNames;
+    /// use marlinspeak::knot::Pin;
+    /// use marlinspeak::words::Words;
+    ///
+    /// let words = Words::english();
+    /// let head = |words: &Words| words.card_pass(1, 1, 1, Pin::bottom(1));
+    /// assert_eq!(head(&words), "Lead pass: leave a tail at bottom pin 1");
+    /// let on_a_rail = words.on(RimNames::NearFar);
+    /// assert_eq!(head(&on_a_rail), "Lead pass: leave a tail at near mark 1");
+    /// // Whoever holds the first words goes on hearing of a tube.
+    /// assert_eq!(head(&words), "Lead pass: leave a tail at bottom pin 1");
+    /// ```
+    #[must_use]
+    pub fn on(&self, rims: RimNames) -> Self {
+        Self {
+            tag: self.tag.clone(),
+            locale: self.locale.clone(),
+            languages: Arc::clone(&self.languages),
+            rims,
+            ..*self
         }
     }
 
@@ -197,7 +231,8 @@ impl Words {
         let args = told.as_ref().unwrap_or(args);
         let cleaned = cleaned(args);
         let args = cleaned.as_ref().unwrap_or(args);
-        for bundle in &self.bundles {
+        for language in self.languages.iter() {
+            let bundle = language.bundle(self.rims);
             let Some(pattern) = bundle.get_message(id).and_then(|message| message.value()) else {
                 log::error!("{} has no message {id}", self.tag);
                 continue;
@@ -273,33 +308,6 @@ pub(super) fn own_name(tag: &LanguageIdentifier) -> Option<String> {
     let pattern = bundle.get_message("language-name")?.value()?;
     let name = bundle.format_pattern(pattern, None, &mut Vec::new());
     Some(name.into_owned())
-}
-
-/// The messages of a language, with numbers in the pattern of a locale.
-fn bundle(tag: &LanguageIdentifier, locale: &LanguageIdentifier) -> FluentBundle<FluentResource> {
-    let mut bundle = FluentBundle::new_concurrent(vec![locale.clone()]);
-    bundle.set_formatter(Some(formatted));
-    if is_pseudo(locale) {
-        bundle.set_transform(Some(lengthened));
-    }
-    // The marks that isolate an insert are for mixed writing directions; a voice stumbles
-    // over them.
-    bundle.set_use_isolating(false);
-    let folder = MESSAGES.get_dir(tag.to_string());
-    for file in folder.into_iter().flat_map(Dir::files) {
-        let path = file.path().display();
-        let source = String::from_utf8_lossy(file.contents()).into_owned();
-        let resource = FluentResource::try_new(source).unwrap_or_else(|(resource, faults)| {
-            log::error!("{path}: {faults:?}");
-            debug_assert!(faults.is_empty(), "{path}: {faults:?}");
-            resource
-        });
-        if let Err(faults) = bundle.add_resource(resource) {
-            log::error!("{path}: {faults:?}");
-            debug_assert!(faults.is_empty(), "{path}: {faults:?}");
-        }
-    }
-    bundle
 }
 
 /// The arguments with every text in them made harmless and every name short; none when all are. Names and reasons from

@@ -6,6 +6,7 @@
 
 mod batch;
 mod bench;
+mod by_ground;
 mod channel;
 mod counting;
 mod course;

@@ -62,9 +62,10 @@ impl Words {
     /// What the screen says of each thing on a page of the bag or of the rigging, each with its own
     /// notes; nothing of another step.
     pub fn things_on_page(&self, step: &Step) -> Vec<Shown> {
+        let words = self.on(step.rims);
         match &step.what {
-            What::Kit(kit) => self.kit_things(kit),
-            What::Rig(rig) => self.rig_things(rig),
+            What::Kit(kit) => words.kit_things(kit),
+            What::Rig(rig) => words.rig_things(rig),
             _ => Vec::new(),
         }
     }
@@ -295,6 +296,19 @@ fn of_task<'t>(step: &RigStep, task: &'t Task) -> Said<'t> {
                 "rim" => rim.selector(), "length" => fine(*length), "pitch" => fine(*pitch),
                 "pins" => *pins, "spacing" => fine(*spacing),
                 "shift" => shift.map_or("none".into(), |shift| FluentValue::from(fine(shift))),
+            },
+        ),
+        Task::Board {
+            outer,
+            inner,
+            pins,
+            rows,
+            staggered,
+        } => (
+            SpokenMessage::RigBoardSay,
+            fluent_args! {
+                "outer" => fine(*outer), "inner" => fine(*inner), "pins" => *pins, "rows" => *rows,
+                "staggered" => staggered.selector(),
             },
         ),
         Task::Nest {

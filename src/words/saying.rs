@@ -6,8 +6,8 @@ use super::pins::{named, set_nested};
 use super::selectors::Selector;
 use super::spoken_messages::SpokenMessage;
 use super::step_args::{
-    begin_args, check_args, counted_args, crossing_args, fair_args, finish_args, follow_args,
-    laced_args, lay_args, lift_args, splits_args,
+    begin_args, check_args, counted_args, crossing_args, draw_args, fair_args, fair_way_args,
+    finish_args, follow_args, is_draw_told, laced_args, lay_args, lift_args, splits_args,
 };
 use super::{Detail, Spoken, Words};
 use crate::guide::{
@@ -19,6 +19,11 @@ impl Words {
     /// What is spoken for a step: exactly this, free of markup. A caution comes before what can
     /// hurt.
     pub fn say(&self, step: &Step) -> Spoken {
+        self.on(step.rims).say_here(step)
+    }
+
+    /// The same where these words are those of the step's own ground.
+    fn say_here(&self, step: &Step) -> Spoken {
         let depth = self.depth_of(step);
         let say = |message, args: &FluentArgs| self.spoken_in(depth, message, args);
         let said = match &step.what {
@@ -44,7 +49,15 @@ impl Words {
                 say(SpokenMessage::CheckSay, &args)
             }
             What::Lift(lift) => say(SpokenMessage::LiftSay, &lift_args(lift)),
-            What::Fair(fair) => say(SpokenMessage::FairSay, &fair_args(fair)),
+            What::Fair(fair) => {
+                let said = say(SpokenMessage::FairSay, &fair_args(fair));
+                match fair.way {
+                    Some(way) if depth != Detail::Brief => {
+                        said.then(&say(SpokenMessage::FairWaySay, &fair_way_args(way)))
+                    }
+                    _ => said,
+                }
+            }
             What::Finish(finish) => {
                 let mut args = finish_args(finish);
                 if let FinishTask::Tuck(tuck) = &finish.task
@@ -78,6 +91,7 @@ impl Words {
     /// Where a tie stands, and how much is left. `minutes` is the time left at the tyer's own
     /// pace, when that is known.
     pub fn say_whereabouts(&self, script: &Script, place: Place, minutes: Option<u32>) -> Spoken {
+        let words = self.on(script.plan().rims());
         let Whereabouts {
             phase,
             pass,
@@ -92,7 +106,7 @@ impl Words {
             fairing,
         } = script.whereabouts(place);
         let phase = match phase {
-            Phase::Kit | Phase::Rig => return self.say_where_rigging(script, place),
+            Phase::Kit | Phase::Rig => return words.say_where_rigging(script, place),
             Phase::Lead | Phase::Follow | Phase::Check => "laying",
             Phase::Lift => "lift",
             Phase::Fair => "fair",
@@ -118,7 +132,7 @@ impl Words {
             "next" => next.map_or(0.into(), named),
             "timed" => minutes.is_some().selector(), "minutes" => minutes.unwrap_or(0),
         };
-        self.spoken(SpokenMessage::WhereSay, &args)
+        words.spoken(SpokenMessage::WhereSay, &args)
     }
 
     /// Which tie is taken up, and where it stands.
@@ -158,7 +172,14 @@ impl Words {
             }
             _ => said,
         };
+        let drawn = match &lay.draw {
+            Some(draw) if is_draw_told(draw, depth) => {
+                self.spoken_in(depth, SpokenMessage::DrawThroughSay, &draw_args(draw))
+            }
+            _ => Spoken::default(),
+        };
         said.then(&self.say_crossings(&lay.crossings, &lay.new_crossings, depth))
+            .then(&drawn)
             .then(&self.spoken_in(depth, SpokenMessage::LaySayLanding, &args))
     }
 

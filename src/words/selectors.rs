@@ -1,7 +1,7 @@
 //! Selectors: how a value of the domain is named to a message.
 
 use crate::bench::{Counted, DrawnUp, FitSection, ThreadSystem, Tool};
-use crate::guide::{Caution, Landing, LegShare, LessonState, LiftTask, SetupField};
+use crate::guide::{Caution, FairWay, Landing, LegShare, LessonState, LiftTask, SetupField};
 use crate::knot::{Hand, Heading, Quantity, Rim, Side};
 use crate::shelf::TieStatus;
 
@@ -32,6 +32,7 @@ by_variant_name!(
     Caution,
     Counted,
     DrawnUp,
+    FairWay,
     FitSection,
     Hand,
     Heading,

@@ -7,8 +7,8 @@ use fluent::{FluentArgs, fluent_args};
 use super::pins::set_nested;
 use super::selectors::Selector;
 use super::step_args::{
-    begin_args, check_args, counted_args, crossing_args, fair_args, finish_args, follow_args,
-    laced_args, lay_args, lift_args, splits_args,
+    begin_args, check_args, counted_args, crossing_args, draw_args, fair_args, fair_way_args,
+    finish_args, follow_args, is_draw_told, laced_args, lay_args, lift_args, splits_args,
 };
 use super::{Detail, Sentence, Words};
 use crate::guide::{FinishTask, Landing, LayStep, Script, Step, What};
@@ -110,6 +110,11 @@ const fn decides_by_notes(what: &What) -> bool {
 impl Words {
     /// What the screen says of a step.
     pub fn show(&self, knot: &Knot, step: &Step) -> Shown {
+        self.on(step.rims).show_here(knot, step)
+    }
+
+    /// The same where these words are those of the step's own ground.
+    fn show_here(&self, knot: &Knot, step: &Step) -> Shown {
         let depth = self.depth_of(step);
         let lines = |line: &str, notes: &[&str], args: &FluentArgs| Shown {
             line: self.text(line, args),
@@ -148,7 +153,15 @@ impl Words {
                 lines("check-show", &notes, &args)
             }
             What::Lift(lift) => lines("lift-show", &["lift-show-note"], &lift_args(lift)),
-            What::Fair(fair) => lines("fair-show", &["fair-show-note"], &fair_args(fair)),
+            What::Fair(fair) => {
+                let mut shown = lines("fair-show", &["fair-show-note"], &fair_args(fair));
+                if let Some(way) = fair.way {
+                    shown
+                        .notes
+                        .push(self.text("fair-way-show", &fair_way_args(way)));
+                }
+                shown
+            }
             What::Finish(finish) => {
                 let shown = lines("finish-show", &["finish-show-note"], &finish_args(finish));
                 match &finish.task {
@@ -224,6 +237,9 @@ impl Words {
         if marks.is_empty() && depth != Detail::Brief {
             notes.push(self.text("lay-show-clear", &args));
         }
+        if let Some(draw) = lay.draw.as_ref().filter(|draw| is_draw_told(draw, depth)) {
+            notes.push(self.text("draw-through-show", &draw_args(draw)));
+        }
         match lay.splits {
             _ if lay.landmark.is_some() => notes.push(self.text("lay-show-note-on", &args)),
             Some(splits) if depth != Detail::Brief => {
@@ -251,6 +267,9 @@ impl Words {
             self.text("lay-one-note", &over),
             self.text("lay-print", args),
         ];
+        if let Some(draw) = &lay.draw {
+            notes.push(self.text("draw-through-show", &draw_args(draw)));
+        }
         if lay.landmark.is_some() {
             notes.push(self.text("lay-show-note-on", args));
         }

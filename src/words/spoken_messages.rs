@@ -25,7 +25,9 @@ pub(super) enum SpokenMessage {
     CourseLineSay,
     CourseWeaveSay,
     DetailSay,
+    DrawThroughSay,
     FairSay,
+    FairWaySay,
     FinishSay,
     FollowSay,
     GlossaryBightSay,
@@ -85,6 +87,7 @@ pub(super) enum SpokenMessage {
     PlanFieldSay,
     PlanFilterSay,
     QuestionSay,
+    RigBoardSay,
     RigClosePinsSay,
     RigCutSay,
     RigNestSay,
@@ -212,6 +215,7 @@ impl SpokenMessage {
                 | Self::LaySayWay
                 | Self::LaySayWayOn
                 | Self::LiftSay
+                | Self::RigBoardSay
                 | Self::RigClosePinsSay
                 | Self::RigCutSay
                 | Self::RigNestSay
@@ -241,7 +245,10 @@ mod tests {
     /// The ids in the files of a language that are only spoken.
     fn in_files(tag: &str) -> BTreeSet<String> {
         let files = fs::read_dir(format!("i18n/{tag}")).unwrap();
-        let sources = files.map(|file| fs::read_to_string(file.unwrap().path()).unwrap());
+        let files = files.map(|file| file.unwrap().path());
+        let sources = files
+            .filter(|path| path.is_file())
+            .map(|path| fs::read_to_string(path).unwrap());
         let ids = sources.flat_map(|source| {
             let lines = source.lines().filter(|line| !line.starts_with([' ', '#']));
             let ids = lines.filter_map(|line| line.split_once(" =").map(|(id, _)| id.to_owned()));

@@ -2,14 +2,15 @@
 
 use fluent::{FluentArgs, fluent_args};
 
+use super::Detail;
 use super::fingers;
-use super::lengths::by_hand;
+use super::lengths::{at_hand_of, by_hand};
 use super::pins::{named, set_nested};
 use super::selectors::Selector;
 use crate::bench::Millimetres;
 use crate::guide::{
-    BeginStep, CheckStep, FairStep, FinishStep, FinishTask, FollowStep, Landmark, LastLeg, LayStep,
-    LiftStep, Question, TakeBack, Tuck,
+    BeginStep, CheckStep, DrawThrough, FairStep, FairWay, FinishStep, FinishTask, FollowStep,
+    Landmark, LastLeg, LayStep, LiftStep, Question, TakeBack, Tuck,
 };
 use crate::knot::{Crossing, Heading, LayingOrder, PassLeg, Pin, Rim};
 
@@ -199,6 +200,29 @@ pub(super) fn fair_args(fair: &FairStep) -> FluentArgs<'static> {
     args
 }
 
+/// Where the slack is worked first.
+pub(super) fn fair_way_args(way: FairWay) -> FluentArgs<'static> {
+    fluent_args! { "way" => way.selector() }
+}
+
+/// Whether what is drawn through at a tuck is told in this depth: who learns hears it every time, and
+/// who knows the work only on request.
+pub(super) fn is_draw_told(draw: &DrawThrough, depth: Detail) -> bool {
+    match depth {
+        Detail::Brief => false,
+        Detail::Plain => draw.is_new,
+        Detail::Teach => true,
+    }
+}
+
+/// How much cord is drawn through at a tuck.
+pub(super) fn draw_args(draw: &DrawThrough) -> FluentArgs<'static> {
+    fluent_args! {
+        "known" => draw.length.is_some().selector(),
+        "length" => at_hand_of(draw.length.map_or(0.0, Millimetres::get)),
+    }
+}
+
 /// A length that fingers can draw: to a millimetre, above 10 mm in steps of 5; none below what they
 /// can tell from nothing. *Common practice, no source.*
 pub(super) fn by_fingers(length: Millimetres) -> Option<f64> {
@@ -223,6 +247,7 @@ pub(super) fn finish_args(finish: &FinishStep) -> FluentArgs<'static> {
             }
         }
         FinishTask::Trim { ends } => fluent_args! { "task" => "trim", "ends" => *ends },
+        FinishTask::Press => fluent_args! { "task" => "press" },
         FinishTask::Seal { ends } => fluent_args! { "task" => "seal", "ends" => *ends },
         FinishTask::Done { lattice, passes } => {
             let mut args = fluent_args! {

@@ -105,7 +105,7 @@ fn every_number_of_the_rig_steps_is_that_of_the_rig() {
                         assert_eq!((pieces, length), (strands, rig.cord.per_strand()));
                     }
                     Task::Heed(caution) => assert!(rig.cautions.contains(&caution)),
-                    Task::Strip { .. } => panic!("the tube has rings"),
+                    Task::Strip { .. } | Task::Board { .. } => panic!("the tube has rings"),
                 },
                 _ => break,
             }

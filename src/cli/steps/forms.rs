@@ -184,6 +184,7 @@ enum FinishForm {
     Seal {
         ends: u16,
     },
+    Press,
     Done,
 }
 
@@ -314,6 +315,7 @@ impl WhatForm {
                 },
                 FinishTask::Trim { ends } => FinishForm::Trim { ends: *ends },
                 FinishTask::Seal { ends } => FinishForm::Seal { ends: *ends },
+                FinishTask::Press => FinishForm::Press,
                 FinishTask::Done { .. } => FinishForm::Done,
             }),
         }

@@ -22,6 +22,8 @@ pub enum Caution {
     Fingers,
     /// Knives, picks and needles.
     Blades,
+    /// A needle that sews a mat, and the glue that may hold it.
+    Needle,
     /// Hot knife and flame.
     Heat,
     /// Never to hold a person or a load.

@@ -6,11 +6,13 @@ mod on_the_tube;
 mod rigging;
 
 pub use caution::Caution;
-pub use off_the_tube::{FairStep, FinishStep, FinishTask, JoinEnds, LiftStep, LiftTask, Tuck};
-pub use on_the_tube::{BeginStep, CheckStep, FollowStep, Landing, LastLeg, LayStep};
+pub use off_the_tube::{
+    FairStep, FairWay, FinishStep, FinishTask, JoinEnds, LiftStep, LiftTask, Tuck,
+};
+pub use on_the_tube::{BeginStep, CheckStep, DrawThrough, FollowStep, Landing, LastLeg, LayStep};
 pub use rigging::{KitStep, RigStep, Task};
 
-use super::Place;
+use super::{Place, RimNames};
 use crate::knot::PassLeg;
 
 /// One step: one press, one thing said, one thing shown.
@@ -32,6 +34,8 @@ pub struct Step {
     pub what: What,
     /// Whether who learns is told why and how: the hands have not done the like before.
     pub is_taught: bool,
+    /// What the two rims are called where the knot is tied.
+    pub rims: RimNames,
 }
 
 /// What a step asks for.
@@ -71,6 +75,13 @@ pub enum What {
 impl Step {
     /// What can hurt here: it stands on the screen as long as the step does.
     pub fn cautions(&self) -> Vec<Caution> {
+        let mut cautions = self.cautions_with_pins();
+        cautions.retain(|caution| *caution != Caution::Pins || self.rims.has_pins());
+        cautions
+    }
+
+    /// The same where pins stand out of what the knot is tied on.
+    fn cautions_with_pins(&self) -> Vec<Caution> {
         match &self.what {
             What::Kit(kit) => kit.cautions(),
             What::Rig(step) => step.caution().into_iter().collect(),
@@ -79,17 +90,19 @@ impl Step {
             What::Follow(follow) if follow.strand == 1 => vec![Caution::Rest],
             What::Lift(lift) => match lift.task {
                 LiftTask::TopPins => vec![Caution::Pins],
-                LiftTask::SlipOff => vec![Caution::Children],
+                LiftTask::SlipOff | LiftTask::OverBall | LiftTask::Marks => vec![Caution::Children],
+                LiftTask::DrawPins => vec![Caution::Pins, Caution::Children],
                 _ => Vec::new(),
             },
             What::Fair(_) => vec![Caution::Pull],
-            What::Finish(finish) => vec![match finish.task {
+            What::Finish(finish) => match finish.task {
                 FinishTask::Tuck(_) | FinishTask::Join(_) | FinishTask::Trim { .. } => {
-                    Caution::Blades
+                    vec![Caution::Blades]
                 }
-                FinishTask::Seal { .. } => Caution::Heat,
-                FinishTask::Done { .. } => Caution::Load,
-            }],
+                FinishTask::Seal { .. } => vec![Caution::Heat],
+                FinishTask::Press => vec![Caution::Needle],
+                FinishTask::Done { .. } => vec![Caution::Load],
+            },
             What::Begin(_) | What::Follow(_) | What::Lay(_) | What::Check(_) => Vec::new(),
         }
     }

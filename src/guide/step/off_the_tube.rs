@@ -54,6 +54,12 @@ pub enum LiftTask {
     BottomPins,
     /// Slip the knot off the tube and onto the object.
     SlipOff,
+    /// Slip the knot off the tube and over a ball: the rims close on the way, the middle stays.
+    OverBall,
+    /// Take the taped marks off from under the cords of a knot that is tied on what it covers.
+    Marks,
+    /// Draw the T-pins out of the board, the mat kept flat.
+    DrawPins,
 }
 
 /// Drawing the slack out of one leg in one round of fairing, or out of all of them.
@@ -93,12 +99,44 @@ pub struct FairStep {
     pub gathered: Option<Millimetres>,
     /// Legs of the whole round, when it is told once for all of them and `leg` is only its first.
     pub in_round: Option<u32>,
+    /// Where the slack is worked first, when the ground asks for it: told once a round.
+    pub way: Option<FairWay>,
     /// Whether the cord's own end is here: begin at the tail.
     pub is_first: bool,
     /// Whether the cord ends with this leg: what was gathered hangs out.
     pub is_last: bool,
     /// What the tyer calls the cord.
     pub cord: Option<String>,
+}
+
+/// Where a knot is drawn snug first.
+///
+/// ```
+/// use marlinspeak::bench::{Cord, Ground, Millimetres};
+/// use marlinspeak::guide::{AtOnce, FairWay, Plan, Script, Setup, What};
+///
+/// // A ball is worked tight from the middle to the poles.
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// let knob = Setup::in_place(Ground::Ball(mm(38.0)), Cord::new(mm(3.0)));
+/// let plan = Plan::read("5", "7", "1", "")?.with_setup(Some(knob));
+/// let script = Script::new(plan, AtOnce::default());
+/// let way = script.steps().find_map(|step| match step.what {
+///     What::Fair(fair) => fair.way,
+///     _ => None,
+/// });
+/// assert_eq!(way, Some(FairWay::Ball));
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, IntoStaticStr)]
+#[strum(serialize_all = "kebab-case")]
+pub enum FairWay {
+    /// The middle first and the rims last, so that they close over the poles.
+    Ball,
+    /// The thick end first and the thin one last: what is loose creeps to the thin end, and what is snug
+    /// at the thick one holds it. *Common practice, no source.*
+    Taper,
+    /// The outer circle first and the inner one last, the mat kept flat. *Common practice, no source.*
+    Mat,
 }
 
 /// Hiding and sealing the ends, one thing at a time.
@@ -155,6 +193,8 @@ pub enum FinishTask {
         /// How many ends there are.
         ends: u16,
     },
+    /// Press a mat flat, and sew or glue it where its cords cross.
+    Press,
     /// Everything is done, and this is what it has become.
     Done {
         /// Leads, bights and nests of the finished knot.

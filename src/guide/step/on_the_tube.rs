@@ -170,10 +170,43 @@ pub struct LayStep {
     pub splits: Option<[Pin; 2]>,
     /// Where it goes by the fingers, where it is tied round the hand.
     pub fingers: Option<FingerLeg>,
+    /// What is drawn through at each tuck of this part, where the knot is tied on what it covers: there the
+    /// cord does not come off a pin but goes through with all that is left of it.
+    pub draw: Option<DrawThrough>,
     /// How the part ends.
     pub landing: Landing,
     /// What the tyer calls the cord.
     pub cord: Option<String>,
+}
+
+/// The cord that is drawn through at a tuck.
+///
+/// ```
+/// use marlinspeak::bench::{Cord, Ground, Millimetres};
+/// use marlinspeak::guide::{AtOnce, Plan, Script, Setup, What};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// let rail = Setup::in_place(Ground::Round(mm(28.0)), Cord::new(mm(4.0)));
+/// let plan = Plan::read("5", "7", "1", "")?.with_setup(Some(rail));
+/// let script = Script::new(plan, AtOnce::WholeLeg);
+/// let draws: Vec<_> = script
+///     .steps()
+///     .filter_map(|step| match step.what {
+///         What::Lay(lay) => lay.draw,
+///         _ => None,
+///     })
+///     .collect();
+/// // Every time there is less, and who has the work in hand hears of it twice.
+/// assert!(draws.windows(2).all(|pair| pair[0].length > pair[1].length));
+/// assert_eq!(draws.iter().filter(|draw| draw.is_new).count(), 2);
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct DrawThrough {
+    /// How much of the cord there is still to draw; none when that is not known.
+    pub length: Option<Millimetres>,
+    /// Whether it is one of the first tucks of the tie, or the first of a pass.
+    pub is_new: bool,
 }
 
 /// What should be seen after a round or a pass of a strand.

@@ -136,6 +136,19 @@ pub enum Task {
         /// How far on from bottom pin 1 top pin 1 stands; none when straight above.
         shift: Option<Millimetres>,
     },
+    /// Lay the printed sheet on the board, and set T-pins at the marks of its circles.
+    Board {
+        /// Across the outer circle, from pin to pin.
+        outer: Millimetres,
+        /// Across the inner circle.
+        inner: Millimetres,
+        /// Pins of each circle.
+        pins: u16,
+        /// Circles at each rim: more than one where bights are nested.
+        rows: u16,
+        /// Whether the inner pins stand half way between the outer ones.
+        staggered: bool,
+    },
     /// Set a further row of pins at both rims, where bights are nested.
     Nest {
         /// Which row at each rim.
@@ -188,7 +201,9 @@ impl RigStep {
     /// What can hurt here.
     pub(in crate::guide) fn caution(&self) -> Option<Caution> {
         self.things.iter().find_map(|task| match task {
-            Task::Pins { .. } | Task::Strip { .. } | Task::Nest { .. } => Some(Caution::Pins),
+            Task::Pins { .. } | Task::Strip { .. } | Task::Nest { .. } | Task::Board { .. } => {
+                Some(Caution::Pins)
+            }
             Task::Cut { .. } => Some(Caution::Blades),
             _ => None,
         })

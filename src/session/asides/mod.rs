@@ -73,6 +73,7 @@ impl Aside {
     }
 
     pub(super) fn show(&self, script: &Script, words: &Words) -> Shown {
+        let words = &words.on(script.plan().rims());
         match self {
             Self::Measuring(measuring) => measuring.show(words),
             Self::Fault(fault) => fault.show(script, words),
@@ -82,6 +83,7 @@ impl Aside {
     }
 
     pub(super) fn say(&self, script: &Script, words: &Words) -> Spoken {
+        let words = &words.on(script.plan().rims());
         match self {
             Self::Measuring(measuring) => measuring.say(words),
             Self::Fault(fault) => fault.say(script, words),
@@ -91,6 +93,7 @@ impl Aside {
     }
 
     pub(super) fn say_briefly(&self, script: &Script, words: &Words) -> Spoken {
+        let words = &words.on(script.plan().rims());
         match self {
             Self::Measuring(measuring) => measuring.say_briefly(words),
             Self::Fault(fault) => fault.say_briefly(script, words),

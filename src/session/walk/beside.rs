@@ -71,6 +71,7 @@ impl Walk {
 
     /// Another cord is to take the place of the one in hand.
     pub(in crate::session) fn ask_join(&mut self, words: &Words) -> WalkAction {
+        let words = &self.words_here(words);
         if let Some(joining) = JoinGuide::new(&self.script, self.place) {
             return self.turn_aside(Aside::Joining(joining), words);
         }
@@ -142,6 +143,7 @@ impl Walk {
 
     /// What the cord still has to do, and whether it will.
     fn cord_told(&self, words: &Words) -> Sentence {
+        let words = self.words_here(words);
         words.cord_left(self.script.remaining(self.place).as_ref())
     }
 

@@ -93,6 +93,7 @@ impl Walk {
     /// Tells what stands there in other words. The place, and what is being mended, stay.
     pub fn reword(&mut self, words: &Words) {
         self.answer = None;
+        let words = &self.words_here(words);
         match self.mode.clone() {
             Mode::Steps => {
                 self.stand_at(self.place, words);
@@ -122,6 +123,11 @@ impl Walk {
         }
     }
 
+    /// The words of the ground that the knot is tied on.
+    pub(super) fn words_here(&self, words: &Words) -> Words {
+        words.on(self.script.plan().rims())
+    }
+
     /// What the tyer asked for in the place of the step is closed first; from the step the tie is left,
     /// and from what is asked of the tyer before there is one.
     fn leave(&mut self, words: &Words) -> WalkAction {
@@ -136,6 +142,7 @@ impl Walk {
 
     /// Something is wrong; said once more, all is left as it is.
     fn wrong(&mut self, words: &Words) -> WalkAction {
+        let words = &self.words_here(words);
         if !self.is_telling_steps() {
             return self.stand_at(self.place, words);
         }
@@ -153,6 +160,7 @@ impl Walk {
     }
 
     pub(super) fn take_back(&mut self, words: &Words) -> WalkAction {
+        let words = &self.words_here(words);
         let is_going_on = matches!(self.mode, Mode::TakingBack(_));
         let Some(mut back) = self.script.take_back(self.place) else {
             let nothing = words.remark(Remark::TakeBackNothingSay);
@@ -173,6 +181,7 @@ impl Walk {
     }
 
     fn search(&mut self, search: Box<Search>, words: &Words) -> WalkAction {
+        let words = &self.words_here(words);
         if let Some(place) = search.found() {
             self.learn_again_from(place);
             self.stand_at(place, words);

@@ -12,8 +12,11 @@ mod en;
 mod es;
 mod fr;
 mod grammar;
+mod grounds;
 
 use grammar::{Grammar, Notes, understand};
+#[allow(unused_imports)]
+pub use grounds::as_on_a_tube;
 
 /// How a language is understood.
 pub struct Language {

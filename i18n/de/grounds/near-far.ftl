@@ -1,0 +1,129 @@
+# An Ort und Stelle um eine Reling, einen Griff, etwas Kegeliges: zwei Bänder mit Strichen statt der Stifte. Man
+# sieht daran entlang; eine Bahn geht von einem weg zum fernen Ende und kommt her zum nahen. „Strich“ steht für
+# die Marke auf dem Band, denn „Marke“ hieße „die“ und brächte jeden Satz durcheinander.
+
+-At-the-bottom = Am nahen Ende
+-at-the-bottom = am nahen Ende
+-At-the-top = Am fernen Ende
+-at-the-top = am fernen Ende
+-Back-down = Zurück
+-Back-up = Zurück
+-before-lifting = Bevor die Bänder herauskommen,
+-being-rigged = Die Bänder werden angelegt:
+-bottom = Nah
+-bottom-bight = Nah-Bucht
+-bottom-pin = Nah-Strich
+-bottom-pins = Nah-Strichen
+-bottom-side = Nah-Seite
+-bottom-side-shown = Nah-Seite
+-down = zu dir her
+-down-short = her
+-exactly-above = in einer Linie mit
+-from-the-bottom = vom nahen Ende her
+-how-to-stand = Stell dich an ein Ende und sieh daran entlang: Das nahe Ende ist bei dir, das ferne liegt von dir weg.
+-laid-and-lifted = Alles liegt, und die Bänder sind heraus;
+-Lift-off = Nimm
+-lift-off = nimm
+-Lifting = Bänder heraus
+-On-the-tube = Bisher
+-on-the-tube = bisher
+-on-the-tube-side = auf der Unterseite
+-once-they-are-gone = Sind die Striche fort,
+-one-row-up = eine Reihe weiter
+-pin = Strich
+-pins = Striche
+-pins-dat = Strichen
+-planned-so = der mit seinen Maßen und der Schnur geplant wurde.
+-round-it = herum
+-round-the-tube = herum
+-straight-above = geradeaus hinter
+-to-be-lifted = jetzt kommen die Bänder heraus.
+-top = Fern
+-top-bight = Fern-Bucht
+-top-pin = Fern-Strich
+-top-pins = Fern-Strichen
+-top-pins-nom = Fern-Striche
+-top-side = Fern-Seite
+-top-side-shown = Fern-Seite
+-tops-staggered = die Fern-Striche einen halben Abstand weiter.
+-tops-straight = die Fern-Striche in einer Linie damit.
+-tube-is-empty = Da liegt keine Bahn mehr.
+-turn-it-round = Geh einmal ganz herum
+-up = von dir weg
+-up-short = weg
+-upright = Sieh daran entlang.
+-upright-shown = Sieh daran entlang, Ende festgeklebt.
+-work-left = Du arbeitest obenherum nach links, und so sind die Striche nummeriert.
+-work-right = Du arbeitest obenherum nach rechts, und so sind die Striche nummeriert.
+
+## Rigging
+
+rig-strip-say = { $rim ->
+        [top] Kleb ein zweites Band { $spacing } weiter weg von dir, mit einem Strich alle { $pitch }: Das sind { $pins } { -top-pins-nom }. { $shift ->
+            [none] { -top-pin } 1 liegt { -exactly-above } { -bottom-pin } 1.
+           *[other] { -top-pin } 1 liegt { $shift } weiter { $hand ->
+                [left] links
+               *[right] rechts
+            } als { -bottom-pin } 1, auf halbem Weg zu { -bottom-pin } 2.
+        }
+       *[bottom] Kleb ein Band einmal herum, am nahen Ende, Länge { $length }, mit einem Strich alle { $pitch }: Das sind { $pins } Nah-Striche.
+    }
+rig-strip-say-brief = { $rim ->
+        [top] Kleb ein zweites Band { $spacing } weiter weg von dir, mit einem Strich alle { $pitch }: Das sind { $pins } { -top-pins-nom }. { $shift ->
+            [none] { -top-pin } 1 liegt { -exactly-above } { -bottom-pin } 1.
+           *[other] { -top-pin } 1 liegt { $shift } weiter { $hand ->
+                [left] links
+               *[right] rechts
+            } als { -bottom-pin } 1, auf halbem Weg zu { -bottom-pin } 2.
+        }
+       *[bottom] Kleb ein Band einmal herum, am nahen Ende, Länge { $length }, mit einem Strich alle { $pitch }: Das sind { $pins } Nah-Striche.
+    }
+rig-strip-say-teach = { $rim ->
+        [top] Kleb ein zweites Band { $spacing } weiter weg von dir, mit einem Strich alle { $pitch }: Das sind { $pins } { -top-pins-nom }. { $shift ->
+            [none] { -top-pin } 1 liegt { -exactly-above } { -bottom-pin } 1.
+           *[other] { -top-pin } 1 liegt { $shift } weiter { $hand ->
+                [left] links
+               *[right] rechts
+            } als { -bottom-pin } 1, auf halbem Weg zu { -bottom-pin } 2.
+        }
+       *[bottom] Kleb ein Band einmal herum, am nahen Ende, Länge { $length }, mit einem Strich alle { $pitch }: Das sind { $pins } Nah-Striche.
+    } Ein Band, das genau einmal herumgeht, hat seine Striche in gleichen Abständen.
+rig-strip-show = { $rim ->
+        [top] { -top-pins-nom } { $spacing } weiter weg
+       *[bottom] Nah-Striche alle { $pitch }
+    }
+rig-strip-note = { $rim ->
+        [top] { $shift ->
+            [none] In einer Linie mit den anderen, alle { $pitch }
+           *[other] Versetzt: { $shift } nach { $hand ->
+                [left] links
+               *[right] rechts
+            }, alle { $pitch }
+        }
+       *[bottom] { $pins } Striche auf einem Band, Länge { $length }
+    }
+rig-number-say = Nummeriere auf den Bändern die Striche von 1 bis { $pins }, nach { $hand ->
+            [left] links
+           *[right] rechts
+        } gezählt, auf beiden gleich.
+rig-number-say-brief = Nummeriere auf den Bändern die Striche von 1 bis { $pins }, nach { $hand ->
+            [left] links
+           *[right] rechts
+        } gezählt, auf beiden gleich.
+rig-number-say-teach = Nummeriere auf den Bändern die Striche von 1 bis { $pins }, nach { $hand ->
+            [left] links
+           *[right] rechts
+        } gezählt, auf beiden gleich. Jeder Schritt nennt die Striche bei diesen Nummern.
+rig-number-show = Nummeriere die Striche 1 bis { $pins }
+rig-number-note = Nach { $hand ->
+            [left] links
+           *[right] rechts
+        }, beide Bänder gleich
+kit-tape-say-teach = Du brauchst, { $number } von { $items }: Kreppband, { $tape } und etwas Vorrat. Weiter, wenn es da ist. Es hält das stehende Ende fest und trägt die Striche mit ihren Nummern.
+kit-tool-say-teach = Du brauchst, { $number } von { $items }: { $tool ->
+        [marker] einen Filzschreiber, der auf Klebeband schreibt. Weiter, wenn er da ist. Mit ihm ziehst du die Striche.
+        [ruler] ein Lineal. Weiter, wenn es da ist. Mit ihm misst du die Schnur ab, und wo die Striche hinkommen.
+        [blade] ein scharfes Messer oder eine Schere. Weiter, wenn sie da sind. Damit schneidest du die Schnur zu, und ganz am Schluss ihre Enden ab.
+        [dish] eine Schale für das, was abkommt. Weiter, wenn sie da ist.
+       *[sealing] ein Feuerzeug, wenn die Schnur schmilzt, sonst Leim. Weiter, wenn es da ist. Damit fransen die Enden nicht aus.
+    }

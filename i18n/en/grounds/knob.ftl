@@ -1,0 +1,111 @@
+# Tied in place on a ball or a knob: marks at the bottom and at the top in the place of pins.
+
+-along-bottom = the bottom side
+-along-top = the top side
+-before-lifting = Before the marks come off,
+-being-rigged = The marks are being set:
+-Bottom-pin = Bottom mark
+-bottom-pin = bottom mark
+-bottom-pins = bottom marks
+-bottom-ring = bottom
+-how-to-stand = Hold the ball with the bottom marks down, and look at it from the front.
+-laid-and-lifted = Everything is laid, and the marks are off;
+-Lift-off = Take
+-lift-off = take
+-Lift-up = Raise
+-lift-up = raise
+-Lifting = Marks off
+-of-the-tube = of the ball
+-on-it = on the ball
+-on-the-tube = on the ball
+-on-the-tube-side = on the ball side
+-once-they-are-gone = once the marks are gone
+-pin = mark
+-pins = marks
+-planned-so = planned with its ball and cord.
+-round-the-tube = round the ball
+-to-be-lifted = the marks are to come off.
+-Top-pin = Top mark
+-top-pin = top mark
+-top-pins = top marks
+-top-ring = top
+-tops-staggered = top marks half a step on.
+-tops-straight = top marks straight above.
+-tube-is-empty = nothing is laid.
+-turn-it-round = Turn the ball once round
+-upright = Bottom marks down.
+-upright-shown = Bottom marks down, tail taped down.
+-work-left = You work round to the left, and the marks are numbered that way.
+-work-right = You work round to the right, and the marks are numbered that way.
+
+## Rigging
+
+rig-strip-say = { $rim ->
+        [top] Stick a second strip of tape { $spacing } above it, and mark it every { $pitch }: { $pins } { -top-pins }. { $shift ->
+            [none] { -Top-pin } 1 stands { -straight-above } { -bottom-pin } 1.
+           *[other] { -Top-pin } 1 stands { $shift } to the { $hand ->
+                [left] left
+               *[right] right
+            } of { -bottom-pin } 1, half way to { -bottom-pin } 2.
+        }
+       *[bottom] Stick tape once round the lower part of the ball, { $length } of it, and mark it every { $pitch }: { $pins } { -bottom-pins }.
+    }
+rig-strip-say-brief = { $rim ->
+        [top] Stick a second strip of tape { $spacing } above it, and mark it every { $pitch }: { $pins } { -top-pins }. { $shift ->
+            [none] { -Top-pin } 1 stands { -straight-above } { -bottom-pin } 1.
+           *[other] { -Top-pin } 1 stands { $shift } to the { $hand ->
+                [left] left
+               *[right] right
+            } of { -bottom-pin } 1, half way to { -bottom-pin } 2.
+        }
+       *[bottom] Stick tape once round the lower part of the ball, { $length } of it, and mark it every { $pitch }: { $pins } { -bottom-pins }.
+    }
+rig-strip-say-teach = { $rim ->
+        [top] Stick a second strip of tape { $spacing } above it, and mark it every { $pitch }: { $pins } { -top-pins }. { $shift ->
+            [none] { -Top-pin } 1 stands { -straight-above } { -bottom-pin } 1.
+           *[other] { -Top-pin } 1 stands { $shift } to the { $hand ->
+                [left] left
+               *[right] right
+            } of { -bottom-pin } 1, half way to { -bottom-pin } 2.
+        }
+       *[bottom] Stick tape once round the lower part of the ball, { $length } of it, and mark it every { $pitch }: { $pins } { -bottom-pins }.
+    } Tape that goes just once round has its marks at even distances.
+rig-strip-show = { $rim ->
+        [top] { -Top-pin }s { $spacing } above the bottom ones
+       *[bottom] { -Bottom-pin }s every { $pitch }
+    }
+rig-strip-note = { $rim ->
+        [top] { $shift ->
+            [none] In line with the others, every { $pitch }
+           *[other] Half way on: { $shift } to the { $hand ->
+                [left] left
+               *[right] right
+            }, every { $pitch }
+        }
+       *[bottom] { $pins } marks on tape, { $length } once round
+    }
+rig-number-say = Number the marks on the tape from 1 to { $pins }, to the { $hand ->
+            [left] left
+           *[right] right
+        }, the same on both strips.
+rig-number-say-brief = Number the marks on the tape from 1 to { $pins }, to the { $hand ->
+            [left] left
+           *[right] right
+        }, the same on both strips.
+rig-number-say-teach = Number the marks on the tape from 1 to { $pins }, to the { $hand ->
+            [left] left
+           *[right] right
+        }, the same on both strips. Every step calls the marks by these numbers.
+rig-number-show = Number the marks 1 to { $pins }
+rig-number-note = To the { $hand ->
+            [left] left
+           *[right] right
+        }, both strips alike
+kit-tape-say-teach = You will need, { $number } of { $items }: masking tape, { $tape } and some to spare. Press next when you have it. It holds the tail, and carries the marks and their numbers.
+kit-tool-say-teach = You will need, { $number } of { $items }: { $tool ->
+        [marker] a pen that writes on tape. Press next when you have it. You draw the marks with it.
+        [ruler] a ruler. Press next when you have it. You measure the cord with it, and where the marks go.
+        [blade] a sharp knife, or scissors. Press next when you have it. With it you cut the cord, and at the very end its ends.
+        [dish] a dish for what comes off. Press next when you have it.
+       *[sealing] a lighter for cord that melts, or glue for natural fibre. Press next when you have it. It keeps the cut ends from fraying.
+    }

@@ -1,0 +1,135 @@
+# Tied in place on a rail, a handle or a taper: two strips of tape with marks in the place of pins. The
+# tyer looks along it: a leg goes away to the far end and comes back to the near one.
+
+-along-bottom = on the near-end side
+-along-top = on the far-end side
+-at-the-bottom = at the near end
+-at-the-top = at the far end
+-Back-down = Back
+-Back-up = Back
+-before-lifting = Before the marks come off,
+-being-rigged = The marks are being set:
+-Bottom = Near
+-bottom = near
+-Bottom-bight = Near bight
+-bottom-bight = near bight
+-Bottom-pin = Near mark
+-bottom-pin = near mark
+-bottom-pins = near marks
+-bottom-ring = near-end
+-bottom-side = near
+-down = back toward you
+-down-short = back
+-falls = comes back
+-from-the-bottom = from the near end
+-how-to-stand = Stand at one end and look along what you cover: the near end is at you, the far end away from you.
+-laid-and-lifted = Everything is laid, and the marks are off;
+-Lift-off = Take
+-lift-off = take
+-Lift-up = Raise
+-lift-up = raise
+-Lifting = Marks off
+-of-the-tube = all the way round
+-on-it = here
+-on-the-tube = so far
+-on-the-tube-side = on the underside
+-once-they-are-gone = once the marks are gone
+-one-row-up = one row on
+-pin = mark
+-pins = marks
+-planned-so = planned with its measures and cord.
+-rises = goes away
+-round-the-tube = round
+-straight-above = straight on from
+-to-be-lifted = the marks are to come off.
+-Top = Far
+-top = far
+-Top-bight = Far bight
+-top-bight = far bight
+-Top-pin = Far mark
+-top-pin = far mark
+-top-pins = far marks
+-top-ring = far-end
+-top-side = far
+-tops-staggered = far marks half a step on.
+-tops-straight = far marks straight on.
+-tube-is-empty = nothing is laid.
+-turn-it-round = Go once round it
+-up = away from you
+-up-short = away
+-upright = Look along it.
+-upright-shown = Look along it, tail taped down.
+-work-left = Your way round goes over the top to the left, and the marks are numbered that way.
+-work-right = Your way round goes over the top to the right, and the marks are numbered that way.
+
+## Rigging
+
+rig-strip-say = { $rim ->
+        [top] Stick a second strip of tape { $spacing } further on, away from you, and mark it every { $pitch }: { $pins } { -top-pins }. { $shift ->
+            [none] { -Top-pin } 1 stands { -straight-above } { -bottom-pin } 1.
+           *[other] { -Top-pin } 1 stands { $shift } to the { $hand ->
+                [left] left
+               *[right] right
+            } of { -bottom-pin } 1, half way to { -bottom-pin } 2.
+        }
+       *[bottom] Stick tape once round near the end that is at you, { $length } of it, and mark it every { $pitch }: { $pins } { -bottom-pins }.
+    }
+rig-strip-say-brief = { $rim ->
+        [top] Stick a second strip of tape { $spacing } further on, away from you, and mark it every { $pitch }: { $pins } { -top-pins }. { $shift ->
+            [none] { -Top-pin } 1 stands { -straight-above } { -bottom-pin } 1.
+           *[other] { -Top-pin } 1 stands { $shift } to the { $hand ->
+                [left] left
+               *[right] right
+            } of { -bottom-pin } 1, half way to { -bottom-pin } 2.
+        }
+       *[bottom] Stick tape once round near the end that is at you, { $length } of it, and mark it every { $pitch }: { $pins } { -bottom-pins }.
+    }
+rig-strip-say-teach = { $rim ->
+        [top] Stick a second strip of tape { $spacing } further on, away from you, and mark it every { $pitch }: { $pins } { -top-pins }. { $shift ->
+            [none] { -Top-pin } 1 stands { -straight-above } { -bottom-pin } 1.
+           *[other] { -Top-pin } 1 stands { $shift } to the { $hand ->
+                [left] left
+               *[right] right
+            } of { -bottom-pin } 1, half way to { -bottom-pin } 2.
+        }
+       *[bottom] Stick tape once round near the end that is at you, { $length } of it, and mark it every { $pitch }: { $pins } { -bottom-pins }.
+    } Tape that goes just once round has its marks at even distances.
+rig-strip-show = { $rim ->
+        [top] { -Top-pin }s { $spacing } from the near ones
+       *[bottom] { -Bottom-pin }s every { $pitch }
+    }
+rig-strip-note = { $rim ->
+        [top] { $shift ->
+            [none] In line with the others, every { $pitch }
+           *[other] Half way on: { $shift } to the { $hand ->
+                [left] left
+               *[right] right
+            }, every { $pitch }
+        }
+       *[bottom] { $pins } marks on tape, { $length } once round
+    }
+rig-number-say = Number the marks on the tape from 1 to { $pins }, to the { $hand ->
+            [left] left
+           *[right] right
+        }, the same on both strips.
+rig-number-say-brief = Number the marks on the tape from 1 to { $pins }, to the { $hand ->
+            [left] left
+           *[right] right
+        }, the same on both strips.
+rig-number-say-teach = Number the marks on the tape from 1 to { $pins }, to the { $hand ->
+            [left] left
+           *[right] right
+        }, the same on both strips. Every step calls the marks by these numbers.
+rig-number-show = Number the marks 1 to { $pins }
+rig-number-note = To the { $hand ->
+            [left] left
+           *[right] right
+        }, both strips alike
+kit-tape-say-teach = You will need, { $number } of { $items }: masking tape, { $tape } and some to spare. Press next when you have it. It holds the tail, and carries the marks and their numbers.
+kit-tool-say-teach = You will need, { $number } of { $items }: { $tool ->
+        [marker] a pen that writes on tape. Press next when you have it. You draw the marks with it.
+        [ruler] a ruler. Press next when you have it. You measure the cord with it, and where the marks go.
+        [blade] a sharp knife, or scissors. Press next when you have it. With it you cut the cord, and at the very end its ends.
+        [dish] a dish for what comes off. Press next when you have it.
+       *[sealing] a lighter for cord that melts, or glue for natural fibre. Press next when you have it. It keeps the cut ends from fraying.
+    }

@@ -1,0 +1,38 @@
+# Lo que se dice donde un nudo no sale de un tubo: en una barandilla, algo cónico, una bola, un salvamanteles.
+
+# Ejemplo: Cada vez que pases por debajo, saca el cabo entero: quedan 3,2 metros.
+draw-through-say = { $known ->
+        [yes] Cada vez, pasa el cabo entero: quedan { $length }.
+       *[no] Cada vez, pasa el cabo entero.
+    }
+draw-through-show = { $known ->
+        [yes] Pasa el cabo entero: quedan { $length }
+       *[no] Pasa el cabo entero
+    }
+
+fair-way-say = { $way ->
+        [ball] Ajusta primero el medio de la bola, y al final los dos bordes, para que se cierren sobre los polos.
+        [taper] Ajusta primero el extremo grueso, y al final el delgado: lo que está flojo se va hacia el delgado.
+       *[mat] Mantenlo plano, y ajusta primero el círculo del borde, y al final el del hueco.
+    }
+fair-way-show = { $way ->
+        [ball] Del medio de la bola a los polos
+        [taper] Del extremo grueso al delgado
+       *[mat] Del borde al hueco, todo plano
+    }
+
+# Se prepara una tabla. Argumentos como en inglés.
+rig-board-say = Pon la hoja impresa plana en la tabla y sujétala con cinta. Clava un alfiler en T en cada marca del círculo de fuera, de { $outer } de ancho, y del de dentro, de { $inner }: { $pins } en cada uno, un poco inclinados hacia el lado contrario del nudo. { $staggered ->
+        [yes] La clavija 1 del hueco está a medio camino entre la 1 y la 2 del borde.
+       *[no] La clavija 1 del hueco está en línea con la clavija 1 del borde.
+    }
+rig-board-say-brief = Hoja impresa en la tabla. Alfileres en T en las marcas, { $pins } en cada círculo. { $staggered ->
+        [yes] La clavija 1 del hueco está a medio camino entre la 1 y la 2 del borde.
+       *[no] La clavija 1 del hueco está en línea con la clavija 1 del borde.
+    }
+rig-board-say-teach = Pon la hoja impresa plana en la tabla y sujétala con cinta. Clava un alfiler en T en cada marca del círculo de fuera, de { $outer } de ancho, y del de dentro, de { $inner }: { $pins } en cada uno, un poco inclinados hacia el lado contrario del nudo. { $staggered ->
+        [yes] La clavija 1 del hueco está a medio camino entre la 1 y la 2 del borde.
+       *[no] La clavija 1 del hueco está en línea con la clavija 1 del borde.
+    } Estos alfileres son las clavijas de los pasos. Inclinados así sujetan el cabo, y lo sueltan cuando se sacan.
+rig-board-show = Alfileres en T en dos círculos, { $pins } en cada uno
+rig-board-note = De { $outer } y { $inner } de ancho, en las marcas de la hoja

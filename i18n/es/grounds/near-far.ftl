@@ -1,0 +1,131 @@
+# Hecho en su sitio, en una barandilla, un mango o algo cónico: dos tiras de cinta con marcas en lugar de clavijas. Se mira
+# a lo largo: el cabo se lleva al fondo y se trae al lado de uno.
+
+-at-bottom = de tu lado
+-at-top = en el fondo
+-Back-down = Vuelve
+-Back-up = Vuelve
+-before-lifting = Antes de quitar las cintas,
+-being-rigged = Estás poniendo las marcas:
+-Bottom = Tu lado
+-down = tráelo
+-down-to-bottom = tráelo a tu lado
+-falling = viniendo
+-falls = viene
+-from-the-bottom = desde tu lado
+-Going-down = Lo traes
+-Going-up = Lo llevas
+-how-to-stand = Ponte en un extremo y mira a lo largo de lo que cubres: un lado queda junto a ti, y el otro en el fondo.
+-in-line-with = en línea con
+-laid-and-lifted = Todo está tendido y sin cintas;
+-lane-bottom = del lado tuyo
+-lane-top = del lado del fondo
+-Lifting = Quitar
+-of-bottom = de tu lado
+-of-the-way-down = del camino
+-of-the-way-up = del camino
+-of-top = del fondo
+-on-the-tube = hasta ahora
+-on-the-tube-side = por la cara de abajo
+-once-they-are-gone = sin las marcas,
+-One-turn = Una vuelta entera
+-one-turn = una vuelta entera
+-Pin = Marca
+-pin = marca
+-pins = marcas
+-planned-so = planeado con sus medidas y su cabo.
+-rises = va
+-rising = yendo
+-side-bottom = lado tuyo
+-side-top = lado del fondo
+-straight-above = justo en línea con ella
+-that-falls = que viene
+-that-rise = que van
+-that-rises = que va
+-the-bottom = tu lado
+-the-top = el fondo
+-to-be-lifted = falta quitar las cintas.
+-Top = Fondo
+-tops-staggered = el fondo, medio paso más.
+-tops-straight = el fondo, en línea.
+-tube-is-empty = no hay nada tendido.
+-turn-it-round = Recórrelo una vuelta entera
+-turns = vueltas enteras
+-up = llévalo
+-up-to-top = llévalo al fondo
+-upright = Mira a lo largo.
+-upright-shown = Mira a lo largo, cola sujeta con cinta.
+-work-left = Trabajas por encima hacia la izquierda, y así se numeran las marcas.
+-work-right = Trabajas por encima hacia la derecha, y así se numeran las marcas.
+
+## Rigging
+
+rig-strip-say = { $rim ->
+        [top] Pega otra cinta a { $spacing } hacia el fondo, y haz una marca cada { $pitch }: son las { $pins } marcas { -of-top }. { $shift ->
+            [none] La marca 1 { -of-top } queda { -in-line-with } la marca 1 { -of-bottom }.
+           *[other] La marca 1 { -of-top } queda { $shift } a la { $hand ->
+                [left] izquierda
+               *[right] derecha
+            } de la marca 1 { -of-bottom }, a medio camino de la 2.
+        }
+       *[bottom] Pega cinta una vuelta entera en el extremo de tu lado, { $length } de ella, y haz una marca cada { $pitch }: son las { $pins } marcas { -of-bottom }.
+    }
+rig-strip-say-brief = { $rim ->
+        [top] Pega otra cinta a { $spacing } hacia el fondo, y haz una marca cada { $pitch }: son las { $pins } marcas { -of-top }. { $shift ->
+            [none] La marca 1 { -of-top } queda { -in-line-with } la marca 1 { -of-bottom }.
+           *[other] La marca 1 { -of-top } queda { $shift } a la { $hand ->
+                [left] izquierda
+               *[right] derecha
+            } de la marca 1 { -of-bottom }, a medio camino de la 2.
+        }
+       *[bottom] Pega cinta una vuelta entera en el extremo de tu lado, { $length } de ella, y haz una marca cada { $pitch }: son las { $pins } marcas { -of-bottom }.
+    }
+rig-strip-say-teach = { $rim ->
+        [top] Pega otra cinta a { $spacing } hacia el fondo, y haz una marca cada { $pitch }: son las { $pins } marcas { -of-top }. { $shift ->
+            [none] La marca 1 { -of-top } queda { -in-line-with } la marca 1 { -of-bottom }.
+           *[other] La marca 1 { -of-top } queda { $shift } a la { $hand ->
+                [left] izquierda
+               *[right] derecha
+            } de la marca 1 { -of-bottom }, a medio camino de la 2.
+        }
+       *[bottom] Pega cinta una vuelta entera en el extremo de tu lado, { $length } de ella, y haz una marca cada { $pitch }: son las { $pins } marcas { -of-bottom }.
+    } La cinta da justo una vuelta, así que sus marcas quedan a distancias iguales.
+rig-strip-show = { $rim ->
+        [top] Marcas { -of-top }, a { $spacing }
+       *[bottom] Marcas { -of-bottom } cada { $pitch }
+    }
+rig-strip-note = { $rim ->
+        [top] { $shift ->
+            [none] En línea con las otras, cada { $pitch }
+           *[other] Al tresbolillo: { $shift } más a la { $hand ->
+                [left] izquierda
+               *[right] derecha
+            }, cada { $pitch }
+        }
+       *[bottom] { $pins } marcas en una cinta de { $length }
+    }
+rig-number-say = Numera las marcas en las cintas del 1 al { $pins } hacia la { $hand ->
+            [left] izquierda
+           *[right] derecha
+        }, igual en las dos.
+rig-number-say-brief = Numera las marcas en las cintas del 1 al { $pins } hacia la { $hand ->
+            [left] izquierda
+           *[right] derecha
+        }, igual en las dos.
+rig-number-say-teach = Numera las marcas en las cintas del 1 al { $pins } hacia la { $hand ->
+            [left] izquierda
+           *[right] derecha
+        }, igual en las dos. Cada paso llama a las marcas por esos números.
+rig-number-show = Numera las marcas del 1 al { $pins }
+rig-number-note = Hacia la { $hand ->
+            [left] izquierda
+           *[right] derecha
+        }, igual en las dos cintas
+kit-tape-say-teach = Necesitas, { $number } de { $items }: cinta de enmascarar, { $tape } y algo más de reserva. Pulsa siguiente cuando la tengas. Sujeta la cola y lleva las marcas con sus números.
+kit-tool-say-teach = Necesitas, { $number } de { $items }: { $tool ->
+        [marker] un rotulador o marcador que escriba sobre cinta. Pulsa siguiente cuando lo tengas. Con él haces las marcas.
+        [ruler] una regla. Pulsa siguiente cuando la tengas. Con ella mides el cabo, y dónde van las marcas.
+        [blade] un cuchillo bien afilado, o tijeras. Pulsa siguiente cuando lo tengas. Con él cortas el cabo y, al final, sus chicotes.
+        [dish] un plato para lo que sobra. Pulsa siguiente cuando lo tengas.
+       *[sealing] un encendedor si el cabo se funde, o pegamento si es de fibra natural. Pulsa siguiente cuando lo tengas. Así no se deshilachan los chicotes.
+    }

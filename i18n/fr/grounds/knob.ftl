@@ -1,0 +1,101 @@
+# Fait sur place, sur une boule ou un pommeau : des repères au lieu des picots.
+
+-before-lifting = Avant d’ôter les rubans,
+-being-rigged = La pose des repères
+-Bottom-pin = Repère de base
+-bottom-pin = repère de base
+-bottom-pins = repères de base
+-how-to-stand = Tenez la boule, les repères de base en bas, et regardez-la de face.
+-laid-and-lifted = Tout est posé, les rubans sont ôtés ;
+-Lifting = Ôter
+-on-the-tube = sur la boule
+-on-the-tube-side = du côté de la boule
+-once-they-are-gone = une fois les repères ôtés,
+-pin = repère
+-pins = repères
+-planned-so = préparé avec sa boule et son cordon.
+-to-be-lifted = il reste à ôter les rubans.
+-top-pin = repère de tête
+-top-pins = repères de tête
+-tops-staggered = les repères de tête un demi-pas plus loin.
+-tops-straight = les repères de tête à l’aplomb.
+-tube-is-empty = rien n’est posé.
+-turn = tour de la boule
+-turn-it-round = Faites tourner la boule
+-turns = tours de la boule
+-upright = Repères de base en bas.
+-upright-shown = Repères de base en bas, dormant fixé au ruban.
+-work-left = Vous avancez vers la gauche autour de la boule, et les repères sont numérotés dans ce sens.
+-work-right = Vous avancez vers la droite autour de la boule, et les repères sont numérotés dans ce sens.
+
+## Rigging
+
+rig-strip-say = { $rim ->
+        [top] Collez un second ruban à { $spacing } au-dessus, avec un repère tous les { $pitch } : ce sont les { $pins } { -top-pins }. { $shift ->
+            [none] Le { -top-pin } 1 est { -in-line-with } du { -bottom-pin } 1.
+           *[other] Le { -top-pin } 1 est à { $shift } à { $hand ->
+                [left] gauche
+               *[right] droite
+            } du { -bottom-pin } 1, à mi-chemin du 2.
+        }
+       *[bottom] Collez un ruban d’un tour complet autour du bas de la boule, { $length } de long, avec un repère tous les { $pitch } : ce sont les { $pins } { -bottom-pins }.
+    }
+rig-strip-say-brief = { $rim ->
+        [top] Collez un second ruban à { $spacing } au-dessus, avec un repère tous les { $pitch } : ce sont les { $pins } { -top-pins }. { $shift ->
+            [none] Le { -top-pin } 1 est { -in-line-with } du { -bottom-pin } 1.
+           *[other] Le { -top-pin } 1 est à { $shift } à { $hand ->
+                [left] gauche
+               *[right] droite
+            } du { -bottom-pin } 1, à mi-chemin du 2.
+        }
+       *[bottom] Collez un ruban d’un tour complet autour du bas de la boule, { $length } de long, avec un repère tous les { $pitch } : ce sont les { $pins } { -bottom-pins }.
+    }
+rig-strip-say-teach = { $rim ->
+        [top] Collez un second ruban à { $spacing } au-dessus, avec un repère tous les { $pitch } : ce sont les { $pins } { -top-pins }. { $shift ->
+            [none] Le { -top-pin } 1 est { -in-line-with } du { -bottom-pin } 1.
+           *[other] Le { -top-pin } 1 est à { $shift } à { $hand ->
+                [left] gauche
+               *[right] droite
+            } du { -bottom-pin } 1, à mi-chemin du 2.
+        }
+       *[bottom] Collez un ruban d’un tour complet autour du bas de la boule, { $length } de long, avec un repère tous les { $pitch } : ce sont les { $pins } { -bottom-pins }.
+    } Le ruban fait juste un tour : ses repères sont donc à des distances égales.
+rig-strip-show = { $rim ->
+        [top] Repères de tête à { $spacing }
+       *[bottom] Repères de base tous les { $pitch }
+    }
+rig-strip-note = { $rim ->
+        [top] { $shift ->
+            [none] Dans le prolongement des autres, tous les { $pitch }
+           *[other] Décalés : { $shift } à { $hand ->
+                [left] gauche
+               *[right] droite
+            }, tous les { $pitch }
+        }
+       *[bottom] { $pins } repères sur un ruban de { $length }
+    }
+rig-number-say = Numérotez les repères sur les rubans de 1 à { $pins } vers la { $hand ->
+            [left] gauche
+           *[right] droite
+        }, de même sur les deux.
+rig-number-say-brief = Numérotez les repères sur les rubans de 1 à { $pins } vers la { $hand ->
+            [left] gauche
+           *[right] droite
+        }, de même sur les deux.
+rig-number-say-teach = Numérotez les repères sur les rubans de 1 à { $pins } vers la { $hand ->
+            [left] gauche
+           *[right] droite
+        }, de même sur les deux. Chaque étape nomme les repères par ces numéros.
+rig-number-show = Numérotez les repères de 1 à { $pins }
+rig-number-note = Vers la { $hand ->
+            [left] gauche
+           *[right] droite
+        }, de même sur les deux rubans
+kit-tape-say-teach = Il vous faut, { $number } sur { $items } : du ruban de masquage, { $tape } et un peu plus. Appuyez sur suivant quand vous l’avez. Il retient le dormant et porte les repères et leurs numéros.
+kit-tool-say-teach = Il vous faut, { $number } sur { $items } : { $tool ->
+        [marker] un feutre qui écrit sur le ruban. Appuyez sur suivant quand vous l’avez. Il sert à tracer les repères.
+        [ruler] une règle. Appuyez sur suivant quand vous l’avez. Elle sert à mesurer le cordon et la place des repères.
+        [blade] un couteau bien affûté, ou des ciseaux. Appuyez sur suivant quand vous l’avez. Il sert à couper le cordon, et tout à la fin ses extrémités.
+        [dish] une coupelle pour ce qui s’enlève. Appuyez sur suivant quand vous l’avez.
+       *[sealing] un briquet si le cordon fond, ou de la colle pour une fibre naturelle. Appuyez sur suivant quand vous l’avez. Cela empêche les extrémités de s’effilocher.
+    }

@@ -1,0 +1,135 @@
+# Fait sur place, sur une rambarde, une poignée ou un cône : deux bandes de ruban à repères au lieu des picots. On regarde dans la
+# longueur ; un trajet va vers le fond et revient vers soi.
+
+-At-the-bottom = Côté proche
+-at-the-bottom = côté proche
+-At-the-top = Au fond
+-at-the-top = au fond
+-Back-down = Revenez
+-Back-up = Retournez
+-before-lifting = Avant d’ôter les rubans,
+-being-rigged = La pose des repères
+-Bottom = Proche
+-bottom = proche
+-bottom-bight = ganse proche
+-Bottom-pin = Repère proche
+-bottom-pin = repère proche
+-bottom-pins = repères proches
+-down = revenez
+-down-to-bottom = revenez au proche
+-falling = en revenant
+-falls = revient
+-from-the-bottom = depuis le côté proche
+-Going-down = Vous revenez
+-Going-up = Vous allez
+-how-to-stand = Placez-vous à un bout et regardez dans la longueur : le côté proche est près de vous, le fond est loin de vous.
+-in-line-with = dans le prolongement
+-laid-and-lifted = Tout est posé, les rubans sont ôtés ;
+-lane-bottom = proche
+-lane-top = fond
+-Lifting = Ôter
+-of-bottom = proche
+-of-the-way-down = du retour
+-of-the-way-up = de l’aller
+-of-top = du fond
+-on-the-tube = jusqu’ici
+-on-the-tube-side = par-dessous, contre l’objet
+-once-they-are-gone = une fois les repères ôtés,
+-pin = repère
+-pins = repères
+-planned-so = préparé avec ses mesures et son cordon.
+-rise = vont
+-rises = va
+-rising = en allant
+-side-bottom = côté proche
+-side-top = côté fond
+-to-be-lifted = il reste à ôter les rubans.
+-Top = Fond
+-top = fond
+-top-bight = ganse du fond
+-top-pin = repère du fond
+-top-pins = repères du fond
+-tops-staggered = les repères du fond un demi-pas plus loin.
+-tops-straight = les repères du fond dans le prolongement.
+-tube-is-empty = rien n’est posé.
+-turn = tour complet
+-turn-it-round = Faites-en le tour
+-turns = tours complets
+-up = allez
+-up-to-top = allez au fond
+-upright = Regardez dans la longueur.
+-upright-shown = Regardez dans la longueur, dormant fixé au ruban.
+-work-left = Vous avancez vers la gauche en passant par le haut, et les repères sont numérotés dans ce sens.
+-work-right = Vous avancez vers la droite en passant par le haut, et les repères sont numérotés dans ce sens.
+
+## Rigging
+
+rig-strip-say = { $rim ->
+        [top] Collez un second ruban à { $spacing } de là, vers le fond, avec un repère tous les { $pitch } : ce sont les { $pins } { -top-pins }. { $shift ->
+            [none] Le { -top-pin } 1 est { -in-line-with } du { -bottom-pin } 1.
+           *[other] Le { -top-pin } 1 est à { $shift } à { $hand ->
+                [left] gauche
+               *[right] droite
+            } du { -bottom-pin } 1, à mi-chemin du 2.
+        }
+       *[bottom] Collez un ruban d’un tour complet au bout qui est près de vous, { $length } de long, avec un repère tous les { $pitch } : ce sont les { $pins } { -bottom-pins }.
+    }
+rig-strip-say-brief = { $rim ->
+        [top] Collez un second ruban à { $spacing } de là, vers le fond, avec un repère tous les { $pitch } : ce sont les { $pins } { -top-pins }. { $shift ->
+            [none] Le { -top-pin } 1 est { -in-line-with } du { -bottom-pin } 1.
+           *[other] Le { -top-pin } 1 est à { $shift } à { $hand ->
+                [left] gauche
+               *[right] droite
+            } du { -bottom-pin } 1, à mi-chemin du 2.
+        }
+       *[bottom] Collez un ruban d’un tour complet au bout qui est près de vous, { $length } de long, avec un repère tous les { $pitch } : ce sont les { $pins } { -bottom-pins }.
+    }
+rig-strip-say-teach = { $rim ->
+        [top] Collez un second ruban à { $spacing } de là, vers le fond, avec un repère tous les { $pitch } : ce sont les { $pins } { -top-pins }. { $shift ->
+            [none] Le { -top-pin } 1 est { -in-line-with } du { -bottom-pin } 1.
+           *[other] Le { -top-pin } 1 est à { $shift } à { $hand ->
+                [left] gauche
+               *[right] droite
+            } du { -bottom-pin } 1, à mi-chemin du 2.
+        }
+       *[bottom] Collez un ruban d’un tour complet au bout qui est près de vous, { $length } de long, avec un repère tous les { $pitch } : ce sont les { $pins } { -bottom-pins }.
+    } Le ruban fait juste un tour : ses repères sont donc à des distances égales.
+rig-strip-show = { $rim ->
+        [top] Repères du fond à { $spacing }
+       *[bottom] Repères proches tous les { $pitch }
+    }
+rig-strip-note = { $rim ->
+        [top] { $shift ->
+            [none] Dans le prolongement des autres, tous les { $pitch }
+           *[other] Décalés : { $shift } à { $hand ->
+                [left] gauche
+               *[right] droite
+            }, tous les { $pitch }
+        }
+       *[bottom] { $pins } repères sur un ruban de { $length }
+    }
+rig-number-say = Numérotez les repères sur les rubans de 1 à { $pins } vers la { $hand ->
+            [left] gauche
+           *[right] droite
+        }, de même sur les deux.
+rig-number-say-brief = Numérotez les repères sur les rubans de 1 à { $pins } vers la { $hand ->
+            [left] gauche
+           *[right] droite
+        }, de même sur les deux.
+rig-number-say-teach = Numérotez les repères sur les rubans de 1 à { $pins } vers la { $hand ->
+            [left] gauche
+           *[right] droite
+        }, de même sur les deux. Chaque étape nomme les repères par ces numéros.
+rig-number-show = Numérotez les repères de 1 à { $pins }
+rig-number-note = Vers la { $hand ->
+            [left] gauche
+           *[right] droite
+        }, de même sur les deux rubans
+kit-tape-say-teach = Il vous faut, { $number } sur { $items } : du ruban de masquage, { $tape } et un peu plus. Appuyez sur suivant quand vous l’avez. Il retient le dormant et porte les repères et leurs numéros.
+kit-tool-say-teach = Il vous faut, { $number } sur { $items } : { $tool ->
+        [marker] un feutre qui écrit sur le ruban. Appuyez sur suivant quand vous l’avez. Il sert à tracer les repères.
+        [ruler] une règle. Appuyez sur suivant quand vous l’avez. Elle sert à mesurer le cordon et la place des repères.
+        [blade] un couteau bien affûté, ou des ciseaux. Appuyez sur suivant quand vous l’avez. Il sert à couper le cordon, et tout à la fin ses extrémités.
+        [dish] une coupelle pour ce qui s’enlève. Appuyez sur suivant quand vous l’avez.
+       *[sealing] un briquet si le cordon fond, ou de la colle pour une fibre naturelle. Appuyez sur suivant quand vous l’avez. Cela empêche les extrémités de s’effilocher.
+    }
