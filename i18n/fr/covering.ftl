@@ -58,8 +58,8 @@ fit-heading-taper = { $count ->
        *[other] , et { $near } s’en approchent
     }{ $shown ->
         [0] .
-        [one] { " " }; le meilleur d’abord.
-       *[other] { " " }; les { $shown } meilleurs d’abord.
+        [one] { " " }; le meilleur d’abord.
+       *[other] { " " }; les { $shown } meilleurs d’abord.
     }
 fit-heading-ball = { $count ->
         [0] Aucun nœud ne fait juste { $cover } sur une boule de { $object } de diamètre avec un cordon de { $cord }
@@ -71,8 +71,8 @@ fit-heading-ball = { $count ->
        *[other] , et { $near } s’en approchent
     }{ $shown ->
         [0] .
-        [one] { " " }; le meilleur d’abord.
-       *[other] { " " }; les { $shown } meilleurs d’abord.
+        [one] { " " }; le meilleur d’abord.
+       *[other] { " " }; les { $shown } meilleurs d’abord.
     }
 fit-heading-mat = { $count ->
         [0] Aucun nœud ne donne juste un tapis de { $object }{ $hole ->
@@ -93,8 +93,8 @@ fit-heading-mat = { $count ->
        *[other] , et { $near } s’en approchent
     }{ $shown ->
         [0] .
-        [one] { " " }; le meilleur d’abord.
-       *[other] { " " }; les { $shown } meilleurs d’abord.
+        [one] { " " }; le meilleur d’abord.
+       *[other] { " " }; les { $shown } meilleurs d’abord.
     }
 
 # Above what is done before the first leg. $on: tube, round, taper, ball or mat.

@@ -160,7 +160,7 @@ impl EntryDocument {
             cord: self.cord.map(CordSection::cord).transpose()?,
             cut: maybe_length("cut", self.cut)?,
             left_over: within("left_over", self.left_over, Millimetres::MOST.get())?,
-            around: match self.ground {
+            around: match self.ground.filter(|ground| !ground.is_round()) {
                 Some(ground) => Some(ground.ground("ground")?),
                 None => maybe_length("around", self.around)?.map(Ground::Round),
             },

@@ -47,6 +47,11 @@ impl Shape {
 }
 
 impl GroundSection {
+    /// Whether there is nothing to say of it but its diameter.
+    pub(super) const fn is_round(&self) -> bool {
+        self.shape.is_round()
+    }
+
     /// The ground that it describes; `name` is that of the section it stands in.
     pub(super) fn ground(&self, name: &str) -> Result<Ground, DocumentError> {
         let of = |field: &str| format!("{name}.{field}");

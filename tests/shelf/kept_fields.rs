@@ -109,8 +109,8 @@ fn order_document() -> Value {
         "pieces": [
             { "number": 1, "name": "bell rope", "count": 2, "leads": 3, "bights": 5, "dye": "oak",
               "cord": "3mm", "tube": "45mm" },
-            { "number": 3, "leads": 6, "bights": 7, "mat": "150mm:60mm", "in_place": true },
-            { "number": 2, "leads": 5, "bights": 7, "dye": "tan" },
+            { "number": 2, "leads": 5, "bights": 7, "dye": "tan", "mat": "150mm:60mm",
+              "in_place": true },
         ],
     })
 }

@@ -191,12 +191,9 @@ impl SetupForm {
             return Err(GroundError::Halves { field, given }.into());
         }
         let read = |half: &str, other: &str| {
-            let unit = if unit(half).is_empty() {
-                unit(other)
-            } else {
-                ""
-            };
-            Millimetres::parse(&format!("{half}{unit}"))
+            let is_lent = unit(half).is_empty() && Millimetres::parse(other).is_ok();
+            let lent = if is_lent { unit(other) } else { "" };
+            Millimetres::parse(&format!("{half}{lent}"))
                 .map_err(|error| SetupError::Length { field, error })
         };
         let [first, second] = halves;
