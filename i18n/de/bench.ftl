@@ -325,6 +325,11 @@ fit-head-passes = Durchgänge
 fit-head-strands = Stränge
 fit-head-width = Breite
 fit-head-range = von – bis
+# $ground: mat or ball.
+fit-head-bare = { $ground ->
+        [mat] Loch
+       *[ball] frei
+    }
 fit-head-hides = verdeckt
 fit-head-scallop = Bögen
 fit-head-cord = Schnur
@@ -337,6 +342,10 @@ fit-cell-width = { $width }
 fit-cell-range = { $sure ->
         [no] ~ { $tight } – { $widest }
        *[yes] { $tight } – { $widest }
+    }
+fit-cell-bare = { $bare ->
+        [none] { "–" }
+       *[other] { $bare }
     }
 fit-cell-hides = { $hides } %
 fit-cell-scallop = { $scallop }
@@ -439,13 +448,31 @@ rig-heading = { $leads } Parten, { $bights } Buchten{ $nested ->
            *[round] { "" }
         }
     } mit Schnur von { $cord }
-rig-finished = Fertig: { $width } breit, { $drawn ->
+# $ground: round, taper, ball or mat. $outer: a mat from edge to edge. $bare: what the bights leave open at the
+# poles of a ball or in the middle of a mat, or none. $slack: or none.
+rig-finished = Fertig: { $ground ->
+        [mat] { $outer } im Durchmesser, { $bare ->
+            [none] in der Mitte geschlossen
+           *[other] mit einem Loch von { $bare }
+        }, der Ring { $width } breit
+        [ball] { $width } breit auf der Kugel, { $bare ->
+            [none] an den Polen geschlossen
+           *[other] an jedem Pol { $bare } frei
+        }
+       *[round] { $width } breit
+    }, { $drawn ->
         [tight] fest durchgeholt{ $sure ->
             [no] , vielleicht bis zu einem Fünftel schmaler
            *[yes] { "" }
         }
        *[open] geöffnet von { $tight }
-    }, verdeckt { $hides } %, Bögen { $scallop } tief, Bahnen { $angle }° zur Achse. Das Durchholen nimmt { $slack } aus jeder Bahn.
+    }, verdeckt { $hides } %, Bögen { $scallop } tief{ $ground ->
+        [mat] { "" }
+       *[round] , Bahnen { $angle }° zur Achse
+    }.{ $slack ->
+        [none] { "" }
+       *[other] { " " }Das Durchholen nimmt { $slack } aus jeder Bahn.
+    }
 rig-in-the-bag = Was du brauchst
 rig-all-holes = Löcher { $holes }
 rig-kept-tube = Das Rohr ist als { $name } gemerkt: Gib von jetzt an --tube { $name } an.

@@ -45,6 +45,8 @@ ask-mat-tube = Eine Matte wird flach auf einem Brett geknüpft und braucht { $as
        *[tube-length] keine Rohrlänge
     }: Lass das weg.
 
+order-not-on-stick = Weder eine Matte noch eine Kugel sitzt mit anderen Knoten auf einem Stock: Lass die Länge des Stocks weg, oder mach aus diesem Stück einen eigenen Auftrag.
+
 ## The knots that fit
 
 # Of a taper, a ball and a mat; see fit-heading. $top: the other end of a taper. $hole: or none.

@@ -327,6 +327,11 @@ fit-head-passes = passes
 fit-head-strands = strands
 fit-head-width = width
 fit-head-range = from – to
+# $ground: mat or ball.
+fit-head-bare = { $ground ->
+        [mat] hole
+       *[ball] bare
+    }
 fit-head-hides = hides
 fit-head-scallop = scallops
 fit-head-cord = cord to cut
@@ -339,6 +344,10 @@ fit-cell-width = { $width }
 fit-cell-range = { $sure ->
         [no] ~ { $tight } – { $widest }
        *[yes] { $tight } – { $widest }
+    }
+fit-cell-bare = { $bare ->
+        [none] { "–" }
+       *[other] { $bare }
     }
 fit-cell-hides = { $hides } %
 fit-cell-scallop = { $scallop }
@@ -441,13 +450,31 @@ rig-heading = { $leads } lead { $bights } bight{ $nested ->
            *[round] { "" }
         }
     } with { $cord } cord
-rig-finished = Finished: { $width } wide, { $drawn ->
+# $ground: round, taper, ball or mat. $outer: a mat from edge to edge. $bare: what the bights leave open at the
+# poles of a ball or in the middle of a mat, or none. $slack: or none.
+rig-finished = Finished: { $ground ->
+        [mat] { $outer } across, { $bare ->
+            [none] its middle closed
+           *[other] with a hole of { $bare }
+        }, the ring { $width } wide
+        [ball] { $width } wide along the ball, { $bare ->
+            [none] its poles closed
+           *[other] { $bare } bare at each pole
+        }
+       *[round] { $width } wide
+    }, { $drawn ->
         [tight] drawn up tight{ $sure ->
             [no] , perhaps up to a fifth narrower
            *[yes] { "" }
         }
        *[open] opened from { $tight }
-    }, hides { $hides } %, scallops { $scallop } deep, legs { $angle }° from the axis. Fairing draws { $slack } out of each leg.
+    }, hides { $hides } %, scallops { $scallop } deep{ $ground ->
+        [mat] { "" }
+       *[round] , legs { $angle }° from the axis
+    }.{ $slack ->
+        [none] { "" }
+       *[other] { " " }Fairing draws { $slack } out of each leg.
+    }
 rig-in-the-bag = What you need
 rig-all-holes = Holes { $holes }
 rig-kept-tube = The tube is kept as { $name }: give --tube { $name } from now on.

@@ -45,6 +45,8 @@ ask-mat-tube = A mat is tied flat on a board and takes no { $asking ->
        *[tube-length] length of a tube
     }: leave that out.
 
+order-not-on-stick = Neither a mat nor a ball sits on a stick with other knots: leave out the length of the stick, or put this piece into an order of its own.
+
 ## The knots that fit
 
 # Of a taper, a ball and a mat; see fit-heading. $top: the other end of a taper. $hole: or none.

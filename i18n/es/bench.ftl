@@ -327,6 +327,11 @@ fit-head-passes = pasadas
 fit-head-strands = hebras
 fit-head-width = ancho
 fit-head-range = de – a
+# $ground: mat or ball.
+fit-head-bare = { $ground ->
+        [mat] hueco
+       *[ball] al aire
+    }
 fit-head-hides = tapa
 fit-head-scallop = ondas
 fit-head-cord = cabo a cortar
@@ -339,6 +344,10 @@ fit-cell-width = { $width }
 fit-cell-range = { $sure ->
         [no] ~ { $tight } – { $widest }
        *[yes] { $tight } – { $widest }
+    }
+fit-cell-bare = { $bare ->
+        [none] { "–" }
+       *[other] { $bare }
     }
 fit-cell-hides = { $hides } %
 fit-cell-scallop = { $scallop }
@@ -443,13 +452,31 @@ rig-heading = { $leads } ramales y { $bights } senos{ $nested ->
            *[round] { "" }
         }
     } con cabo de { $cord }
-rig-finished = Acabado: { $width } de ancho, { $drawn ->
+# $ground: round, taper, ball or mat. $outer: a mat from edge to edge. $bare: what the bights leave open at the
+# poles of a ball or in the middle of a mat, or none. $slack: or none.
+rig-finished = Acabado: { $ground ->
+        [mat] { $outer } de diámetro, { $bare ->
+            [none] con el centro cerrado
+           *[other] con un hueco de { $bare }
+        }, el aro de { $width } de ancho
+        [ball] { $width } de ancho sobre la bola, { $bare ->
+            [none] con los polos cerrados
+           *[other] con { $bare } al aire en cada polo
+        }
+       *[round] { $width } de ancho
+    }, { $drawn ->
         [tight] ceñido del todo{ $sure ->
             [no] , quizá hasta un quinto más estrecho
            *[yes] { "" }
         }
        *[open] abierto desde { $tight }
-    }, tapa el { $hides } %, ondas de { $scallop } de hondo, tramos a { $angle }° del eje. Al igualar, cada tramo suelta { $slack }.
+    }, tapa el { $hides } %, ondas de { $scallop } de hondo{ $ground ->
+        [mat] { "" }
+       *[round] , tramos a { $angle }° del eje
+    }.{ $slack ->
+        [none] { "" }
+       *[other] { " " }Al igualar, cada tramo suelta { $slack }.
+    }
 rig-in-the-bag = Lo que necesitas
 rig-all-holes = Agujeros { $holes }
 rig-kept-tube = El tubo queda guardado como { $name }: a partir de ahora da --tube { $name }.

@@ -45,6 +45,8 @@ ask-mat-tube = Una esterilla se hace plana sobre un tablero y no lleva { $asking
        *[tube-length] largo de tubo
     }: quita eso.
 
+order-not-on-stick = Ni una esterilla ni una bola van en un palo con otros nudos: quita el largo del palo, o pon esta pieza en un pedido aparte.
+
 ## The knots that fit
 
 # Of a taper, a ball and a mat; see fit-heading. $top: the other end of a taper. $hole: or none.

@@ -326,6 +326,11 @@ fit-head-passes = passes
 fit-head-strands = circuits
 fit-head-width = largeur
 fit-head-range = de – à
+# $ground: mat or ball.
+fit-head-bare = { $ground ->
+        [mat] trou
+       *[ball] à nu
+    }
 fit-head-hides = cache
 fit-head-scallop = festons
 fit-head-cord = cordon à couper
@@ -338,6 +343,10 @@ fit-cell-width = { $width }
 fit-cell-range = { $sure ->
         [no] ~ { $tight } – { $widest }
        *[yes] { $tight } – { $widest }
+    }
+fit-cell-bare = { $bare ->
+        [none] { "–" }
+       *[other] { $bare }
     }
 fit-cell-hides = { $hides } %
 fit-cell-scallop = { $scallop }
@@ -440,13 +449,31 @@ rig-heading = { $leads } brins, { $bights } ganses{ $nested ->
            *[round] { "" }
         }
     } avec un cordon de { $cord }
-rig-finished = Fini : { $width } de large, { $drawn ->
+# $ground: round, taper, ball or mat. $outer: a mat from edge to edge. $bare: what the bights leave open at the
+# poles of a ball or in the middle of a mat, or none. $slack: or none.
+rig-finished = Fini : { $ground ->
+        [mat] { $outer } de diamètre, { $bare ->
+            [none] le milieu fermé
+           *[other] avec un trou de { $bare }
+        }, l’anneau large de { $width }
+        [ball] { $width } de large sur la boule, { $bare ->
+            [none] les pôles fermés
+           *[other] { $bare } à nu à chaque pôle
+        }
+       *[round] { $width } de large
+    }, { $drawn ->
         [tight] serré à fond{ $sure ->
             [no] , peut-être jusqu’à un cinquième plus étroit
            *[yes] { "" }
         }
        *[open] ouvert depuis { $tight }
-    }, cache { $hides } %, festons de { $scallop }, trajets à { $angle }° de l’axe. Égaliser tire { $slack } de chaque trajet.
+    }, cache { $hides } %, festons de { $scallop }{ $ground ->
+        [mat] { "" }
+       *[round] , trajets à { $angle }° de l’axe
+    }.{ $slack ->
+        [none] { "" }
+       *[other] { " " }Égaliser tire { $slack } de chaque trajet.
+    }
 rig-in-the-bag = Ce qu’il vous faut
 rig-all-holes = Trous { $holes }
 rig-kept-tube = Le tube est gardé sous le nom { $name } : donnez désormais --tube { $name }.

@@ -45,6 +45,8 @@ ask-mat-tube = Un tapis se fait à plat sur une planche et ne prend pas { $askin
        *[tube-length] de longueur de tube
     } : retirez cela.
 
+order-not-on-stick = Ni un tapis ni une boule ne tient sur un bâton avec d’autres nœuds : retirez la longueur du bâton, ou mettez cette pièce dans une commande à part.
+
 ## The knots that fit
 
 # Of a taper, a ball and a mat; see fit-heading. $top: the other end of a taper. $hole: or none.

@@ -1,9 +1,9 @@
 # Why a knot does not lie on a taper, a ball, a mat or in place, and what would; and what a mat is tied on.
 
 # $most_leads and $most_bights: the most that do go, or 0 for none.
-shape-wider = Ce nœud s’étend sur { $most } au plus et ne peut pas couvrir { $given } : prenez plus de brins, ou couvrez moins.
-shape-taper-short = Ce qui s’amincit autant doit avoir plus de { $least } de long, et non { $over } : donnez la longueur sur laquelle il s’amincit, ou des bouts moins différents.
-shape-thin-end = { $leads } brins vont jusqu’où { $bights } ganses ne font plus le tour du bout mince, qui devrait avoir { $thick_from } d’épaisseur : prenez { $most_leads ->
+shape-wider = Ce nœud s’étend sur { $most } au plus et ne peut pas couvrir { $given } : prenez plus de brins, ou couvrez moins.
+shape-taper-short = Ce qui s’amincit autant doit avoir plus de { $least } de long, et non { $over } : donnez la longueur sur laquelle il s’amincit, ou des bouts moins différents.
+shape-thin-end = { $leads } brins vont jusqu’où { $bights } ganses ne font plus le tour du bout mince, qui devrait avoir { $thick_from } d’épaisseur : prenez { $most_leads ->
         [0] { $most_bights ->
             [0] moins de brins et moins de ganses
            *[other] { $most_bights } ganses au plus
@@ -13,7 +13,7 @@ shape-thin-end = { $leads } brins vont jusqu’où { $bights } ganses ne font pl
            *[other] , ou { $most_bights } ganses au plus
         }
     }, ou un cordon plus fin.
-shape-ball-full = { $leads } brins et { $bights } ganses, c’est plus que n’en tient une boule de { $ball } : prenez { $most_leads ->
+shape-ball-full = { $leads } brins et { $bights } ganses, c’est plus que n’en tient une boule de { $ball } : prenez { $most_leads ->
         [0] { $most_bights ->
             [0] moins de brins et moins de ganses
            *[other] { $most_bights } ganses au plus
@@ -23,7 +23,7 @@ shape-ball-full = { $leads } brins et { $bights } ganses, c’est plus que n’e
            *[other] , ou { $most_bights } ganses au plus
         }
     }, ou une boule de { $ball_from }, ou un cordon plus fin.
-shape-mat-full = { $leads } brins et { $bights } ganses ne tiennent pas dans un tapis de { $outer } : prenez { $most_leads ->
+shape-mat-full = { $leads } brins et { $bights } ganses ne tiennent pas dans un tapis de { $outer } : prenez { $most_leads ->
         [0] { $most_bights ->
             [0] moins de brins et moins de ganses
            *[other] { $most_bights } ganses au plus
@@ -33,14 +33,14 @@ shape-mat-full = { $leads } brins et { $bights } ganses ne tiennent pas dans un 
            *[other] , ou { $most_bights } ganses au plus
         }
     }, ou un tapis de { $outer_from }, ou un cordon plus fin.
-shape-hole-small = { $bights } ganses ne font pas le tour d’un trou de { $hole } : prenez { $most_bights ->
+shape-hole-small = { $bights } ganses ne font pas le tour d’un trou de { $hole } : prenez { $most_bights ->
         [0] { "" }
        *[other] { $most_bights } ganses au plus, ou{" "}
     }un trou de { $hole_from } au moins.
 rig-no-room-in-place = { $leads } brins et { $bights } ganses en { $passes ->
         [one] 1 passe
        *[other] { $passes } passes
-    } ne laissent pas de place pour passer le cordon là où on le noue : prenez { $most_leads ->
+    } ne laissent pas de place pour passer le cordon là où on le noue : prenez { $most_leads ->
         [0] { "" }
        *[other] { $most_leads } brins au plus, ou{" "}
     }{ $most_bights ->
@@ -53,9 +53,9 @@ rig-no-room-in-place = { $leads } brins et { $bights } ganses en { $passes ->
     }un cordon plus fin.
 
 # Example: Il vous faut, 1 sur 6 : une planche de liège ou de bois tendre, d’au moins 180 millimètres de large. Appuyez sur suivant quand vous l’avez.
-kit-board-say = Il vous faut, { $number } sur { $items } : une planche de liège ou de bois tendre, d’au moins { $across } de large. Appuyez sur suivant quand vous l’avez.
+kit-board-say = Il vous faut, { $number } sur { $items } : une planche de liège ou de bois tendre, d’au moins { $across } de large. Appuyez sur suivant quand vous l’avez.
 kit-board-say-brief = Une planche de liège ou de bois tendre, d’au moins { $across } de large.
-kit-board-say-teach = Il vous faut, { $number } sur { $items } : une planche de liège ou de bois tendre, d’au moins { $across } de large. Appuyez sur suivant quand vous l’avez. Le tapis s’y noue à plat, autour d’épingles qu’on y pique.
+kit-board-say-teach = Il vous faut, { $number } sur { $items } : une planche de liège ou de bois tendre, d’au moins { $across } de large. Appuyez sur suivant quand vous l’avez. Le tapis s’y noue à plat, autour d’épingles qu’on y pique.
 kit-board-show = Planche de liège ou de bois tendre, { $across } de large
 kit-board-note = Les épingles s’y piquent
 
@@ -64,7 +64,7 @@ card-tapes-apart = Les repères d’un bord sont à { $bottom } l’un de l’au
 card-board-circles = Les épingles sont sur deux cercles de { $outer } et de { $inner } de diamètre.
 
 # $thinner, $thicker: a cord that would do, or none.
-fit-none-lies = Aucun nœud de ce cordon ne tient là en cachant assez : prenez { $thinner ->
+fit-none-lies = Aucun nœud de ce cordon ne tient là en cachant assez : prenez { $thinner ->
         [none] { $thicker ->
             [none] un autre cordon, ou couvrez autre chose
            *[other] un cordon de { $thicker }
@@ -74,7 +74,7 @@ fit-none-lies = Aucun nœud de ce cordon ne tient là en cachant assez : prenez 
            *[other] {" "}ou de { $thicker }
         }
     }.
-fit-no-room-in-place = Aucun nœud de ce cordon n’y laisse la place de passer le cordon : prenez { $thinner ->
+fit-no-room-in-place = Aucun nœud de ce cordon n’y laisse la place de passer le cordon : prenez { $thinner ->
         [none] un cordon plus fin
        *[other] un cordon de { $thinner }
     }, ou nouez-le sur un tube plus gros et enfilez-le.

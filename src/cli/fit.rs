@@ -7,11 +7,11 @@ use clap::Args;
 use serde::Serialize;
 
 use super::complaint::Complaint;
-use super::ground_form::GroundForm;
+use super::ground_form::{GroundForm, MiddleForm};
 use super::print::{json, print, rounded};
 use super::setup_options::{PriceOptions, SetupOptions, ledger, presets_for};
 use crate::bench::{
-    FitAnswer, FitFilter, FitSection, LeastCover, MOST_PASSES, Prices, WeaveChoice,
+    FitAnswer, FitFilter, FitSection, Ground, LeastCover, MOST_PASSES, Prices, WeaveChoice,
 };
 use crate::guide::FitQuestion;
 use crate::words::Words;
@@ -110,7 +110,10 @@ pub(super) fn run(asked: &FitOptions, set: Prices, words: &Words) -> Result<(), 
         let knots = answers
             .iter()
             .take(most.unwrap_or(usize::MAX))
-            .map(|answer| FitKnotForm::of(answer, prices.cost(answer.cord, answer.minutes)))
+            .map(|answer| {
+                let cost = prices.cost(answer.cord, answer.minutes);
+                FitKnotForm::of(question.object.ground, answer, cost)
+            })
             .collect();
         let document = FitDocument {
             ground: GroundForm::of(question.object.ground),
@@ -160,7 +163,7 @@ pub(super) fn run(asked: &FitOptions, set: Prices, words: &Words) -> Result<(), 
     }
     notes.push(words.choice_caution().to_string());
     let heading = words.fit_heading(&question, &answers, shown);
-    let rows = words.fit_table(&answers[..shown], prices);
+    let rows = words.fit_table(&question, &answers[..shown], prices);
     // The heading above each row that begins a section; the first row is the head of the table.
     let sections = [None].into_iter().chain((0..shown).map(|at| {
         let section = answers[at].section;
@@ -295,13 +298,15 @@ struct FitKnotForm {
     tucks: u32,
     /// At the tyer's own pace, or at a usual one as long as the log knows none.
     minutes: f64,
+    #[serde(flatten)]
+    middle: MiddleForm,
     /// When prices are set.
     #[serde(skip_serializing_if = "Option::is_none")]
     cost: Option<f64>,
 }
 
 impl FitKnotForm {
-    fn of(answer: &FitAnswer, cost: Option<f64>) -> Self {
+    fn of(ground: Ground, answer: &FitAnswer, cost: Option<f64>) -> Self {
         let FitAnswer {
             counts,
             shape,
@@ -326,6 +331,7 @@ impl FitKnotForm {
             legs: counts.legs(),
             tucks: answer.tucks,
             minutes: rounded(answer.minutes, 1),
+            middle: MiddleForm::of(ground, shape),
             cost: cost.map(|cost| rounded(cost, 2)),
         }
     }

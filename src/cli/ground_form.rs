@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use super::print::rounded;
-use crate::bench::{Ground, Millimetres};
+use crate::bench::{Ground, KnotShape, Millimetres};
 
 /// A ground. A field that it has not is left out.
 #[derive(Serialize)]
@@ -46,6 +46,38 @@ impl GroundForm {
                 outer_mm: mm(outer),
                 hole_mm: hole.map(mm),
             },
+        }
+    }
+}
+
+/// What a knot leaves open where its ground ends; nothing of one that lies round a thing.
+#[derive(Default, Serialize)]
+pub(super) struct MiddleForm {
+    /// Of a mat: from edge to edge.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    outer_mm: Option<f64>,
+    /// Of a mat: across its hole.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    hole_mm: Option<f64>,
+    /// Of a ball: across what stays bare at each pole.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    bare_mm: Option<f64>,
+}
+
+impl MiddleForm {
+    pub fn of(ground: Ground, shape: &KnotShape) -> Self {
+        let bare = shape.bare.map(|bare| rounded(bare.get(), 3));
+        match ground {
+            Ground::Flat { .. } => Self {
+                outer_mm: Some(rounded(shape.outer_edge().get(), 3)),
+                hole_mm: bare,
+                bare_mm: None,
+            },
+            Ground::Ball(_) => Self {
+                bare_mm: bare,
+                ..Self::default()
+            },
+            Ground::Round(_) | Ground::Taper { .. } => Self::default(),
         }
     }
 }

@@ -7,7 +7,7 @@ use serde::Serialize;
 
 use super::complaint::Complaint;
 use super::error_lines::ErrorLines;
-use super::ground_form::GroundForm;
+use super::ground_form::{GroundForm, MiddleForm};
 use super::options::KnotOptions;
 use super::print::{json, print, rounded};
 use super::setup_options::{PriceOptions, SetupOptions, ledger, presets_failed, presets_for};
@@ -68,7 +68,7 @@ pub(super) fn run(asked: &RigOptions, set: Prices, words: &Words) -> Result<(), 
     }
     let form = asked.setup.form(words)?;
     let understood = form.understood(&presets_for(&form, words)?);
-    let mut notes = vec![words.rig_finished(rig), words.labour(&labour)];
+    let mut notes = vec![words.rig_finished(setup, rig), words.labour(&labour)];
     notes.extend(words.corrected(setup.correction));
     notes.extend(understood.map(|cord| words.cord_understood(cord)));
     print(words, |out| {
@@ -156,6 +156,8 @@ fn tell(
 struct RigDocument {
     ground: GroundForm,
     in_place: bool,
+    #[serde(flatten)]
+    middle: MiddleForm,
     bottom: RingForm,
     top: TopForm,
     staggered: bool,
@@ -240,6 +242,7 @@ impl RigDocument {
         Self {
             ground: GroundForm::of(setup.ground()),
             in_place: setup.in_place,
+            middle: MiddleForm::of(setup.ground(), &rig.shape),
             bottom,
             top,
             staggered: rig.staggered,

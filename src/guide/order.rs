@@ -188,7 +188,15 @@ impl Order {
         let stick = length(OrderLength::Stick, &self.stick).map_err(of_all)?;
         let spool = length(OrderLength::Spool, &self.spool).map_err(of_all)?;
         let pieces = self.pieces.iter().map(|piece| {
-            piece.read(presets, &correct).map_err(|what| OrderError {
+            let read = piece.read(presets, &correct).and_then(|read| {
+                let is_off_the_stick = stick.is_some() && !read.sits_on_a_stick();
+                if is_off_the_stick {
+                    Err(OrderFault::NotOnStick)
+                } else {
+                    Ok(read)
+                }
+            });
+            read.map_err(|what| OrderError {
                 piece: Some((piece.number, piece.text(PieceField::Name).to_owned())),
                 what,
             })

@@ -68,6 +68,7 @@ impl OrderError {
                 OrderLength::Stick => return Some(OrderEntry::Of(OrderField::Stick)),
                 OrderLength::Spool => return Some(OrderEntry::Of(OrderField::Spool)),
             },
+            OrderFault::NotOnStick => return Some(OrderEntry::Of(OrderField::Stick)),
             OrderFault::Bench(_) => return Some(OrderEntry::Of(OrderField::Waste)),
             OrderFault::Count { .. } => PieceField::Count,
             OrderFault::Choice { field, .. } => *field,
@@ -159,6 +160,9 @@ pub enum OrderFault {
     /// Names that do not go with the knot.
     #[error(transparent)]
     Cords(#[from] CordsError),
+    /// A mat or a ball in an order of which all pieces sit on a stick.
+    #[error("neither a mat nor a ball sits on a stick")]
+    NotOnStick,
     /// Object, cord or tube.
     #[error(transparent)]
     Setup(#[from] SetupError),

@@ -6,8 +6,10 @@ use strum::VariantNames as _;
 
 use super::order_error::{OrderFault, OrderLength};
 use super::order_field::PieceField;
-use super::{Plan, Presets, SetupError, SetupField, SetupForm};
-use crate::bench::{Cord, Correction, Counts, LONGEST_SPOOL, LengthError, Millimetres, TieKind};
+use super::{Plan, Presets, Setup, SetupError, SetupField, SetupForm};
+use crate::bench::{
+    Cord, Correction, Counts, Ground, LONGEST_SPOOL, LengthError, Millimetres, TieKind,
+};
 use crate::knot::{Hand, LayingOrder, Side};
 
 /// A piece of an order, as it was said; a blank text says nothing.
@@ -62,6 +64,14 @@ pub struct PieceRead {
     pub count: u16,
     /// What stays bare before it on a stick, in millimetres.
     pub gap: Option<f64>,
+}
+
+impl PieceRead {
+    /// Whether it goes round a thing that may be a part of a stick: neither a mat nor a ball does.
+    pub(super) fn sits_on_a_stick(&self) -> bool {
+        let ground = self.plan.setup().map(Setup::ground);
+        !matches!(ground, Some(Ground::Flat { .. } | Ground::Ball(_)))
+    }
 }
 
 impl OrderPiece {

@@ -53,7 +53,7 @@ impl Entry {
     /// let tie = new_tie(&Plan::read("5", "7", "2", "1").unwrap());
     /// let mut entry = Entry {
     ///     cord: Some(Cord::new(millimetres(4.0).unwrap())),
-    ///     around: millimetres(30.0),
+    ///     around: millimetres(30.0).map(Into::into),
     ///     width: millimetres(36.0),
     ///     ..Entry::of(&tie)
     /// };

@@ -2,11 +2,12 @@
 
 use fluent::{FluentArgs, FluentValue, fluent_args};
 
-use super::covering::{set_ground, set_tied_on};
+use super::covering::{ground_kind, set_ground, set_tied_on};
 use super::labour::cost;
 use super::lengths::{cut, fine};
 use super::pins::set_nested;
 use super::selectors::Selector;
+use super::setup_form::or_none;
 use super::spoken_messages::SpokenMessage;
 use super::{Sentence, Spoken, Words};
 use crate::bench::{
@@ -15,11 +16,17 @@ use crate::bench::{
 };
 use crate::guide::{FitQuestion, Setup, SetupField};
 
-/// Columns of the table of knots that fit; one more, the cost, when prices are set.
-const COLUMNS: [&str; 13] = [
-    "rank", "leads", "bights", "passes", "strands", "width", "drawn", "range", "hides", "scallop",
-    "cord", "tucks", "time",
+/// Columns of the table of knots that fit, the bare one of balls and mats alone; one more, the cost, when
+/// prices are set.
+const COLUMNS: [&str; 14] = [
+    "rank", "leads", "bights", "passes", "strands", "width", "drawn", "range", "bare", "hides",
+    "scallop", "cord", "tucks", "time",
 ];
+
+/// Less than this, in millimetres, is no slack to speak of.
+const LEAST_SLACK: f64 = 0.05;
+/// Less than this stays bare at no pole and in no middle: the bights close it.
+const LEAST_BARE: f64 = 0.5;
 
 impl Words {
     /// The sentence above the table. `shown`: how many of them it lists.
@@ -134,11 +141,21 @@ impl Words {
     }
 
     /// The table of knots, its head first.
-    pub fn fit_table(&self, answers: &[FitAnswer], prices: Prices) -> Vec<Vec<String>> {
+    pub fn fit_table(
+        &self,
+        question: &FitQuestion,
+        answers: &[FitAnswer],
+        prices: Prices,
+    ) -> Vec<Vec<String>> {
         let is_priced = prices != Prices::default();
-        let columns = COLUMNS.into_iter().chain(is_priced.then_some("cost"));
-        let columns: Vec<&str> = columns.collect();
-        let head = |column: &&str| self.text(&format!("fit-head-{column}"), &fluent_args! {});
+        let ground = question.object.ground;
+        let has_middle = matches!(ground, Ground::Ball(_) | Ground::Flat { .. });
+        let columns = COLUMNS
+            .into_iter()
+            .filter(|column| *column != "bare" || has_middle);
+        let columns: Vec<&str> = columns.chain(is_priced.then_some("cost")).collect();
+        let of_ground = fluent_args! { "ground" => ground_kind(ground) };
+        let head = |column: &&str| self.text(&format!("fit-head-{column}"), &of_ground);
         let mut rows = vec![columns.iter().map(head).collect::<Vec<_>>()];
         for (index, answer) in answers.iter().enumerate() {
             let args = answer_args(answer, prices, self.time(answer.minutes));
@@ -246,10 +263,13 @@ impl Words {
         self.text("rig-where", &args)
     }
 
-    /// What the knot on a rigged tube comes to.
-    pub fn rig_finished(&self, rig: &Rig) -> String {
+    /// What the knot on a rigged tube comes to, or what is rigged in its place.
+    pub fn rig_finished(&self, setup: &Setup, rig: &Rig) -> String {
         let mut args = shape_args(&rig.shape);
-        args.set("slack", fine(rig.laid.slack));
+        args.set("ground", ground_kind(setup.ground()));
+        args.set("outer", fine(rig.shape.outer_edge()));
+        let slack = Some(rig.laid.slack).filter(|slack| slack.get() >= LEAST_SLACK);
+        args.set("slack", or_none(slack, fine));
         self.text("rig-finished", &args)
     }
 }
@@ -294,5 +314,6 @@ fn shape_args(shape: &KnotShape) -> FluentArgs<'static> {
         "hides" => (shape.cover * 100.0).floor(), "scallop" => fine(shape.scallop),
         "sure" => shape.is_borne_out.selector(),
         "angle" => shape.angle_degrees().round(),
+        "bare" => or_none(shape.bare.filter(|bare| bare.get() >= LEAST_BARE), fine),
     }
 }

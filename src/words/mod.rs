@@ -27,6 +27,7 @@ mod labour;
 mod language;
 mod language_choice;
 mod lengths;
+mod misfits;
 mod numbers;
 mod order;
 mod paper;

@@ -234,6 +234,7 @@ impl Words {
             OrderFault::CordNames { given } => self.notice("cords-unreadable", &[("given", given)]),
             OrderFault::Knot(error) => self.knot_error(error),
             OrderFault::Cords(error) => self.cord_names_error(error),
+            OrderFault::NotOnStick => self.notice("order-not-on-stick", &[]),
             OrderFault::Setup(error) => self.setup_error(error),
             OrderFault::Rig(error) => self.rig_error(error),
             OrderFault::Bench(error) => self.bench_error(error),

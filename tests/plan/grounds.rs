@@ -1,6 +1,11 @@
 //! Any ground: tapers, balls, mats, and what is tied in place, as a user of the terminal names them.
 
-use crate::refused;
+use std::fs;
+
+use serde_json::{Value, json};
+use tempfile::TempDir;
+
+use crate::{document, marlinspeak_at, printed, printed_at, refused, refused_at};
 
 /// A doubled knot of the loft, to which each case adds what it is tied on.
 const KNOT: [&str; 7] = ["rig", "--leads", "5", "--bights", "7", "--passes", "2"];
@@ -131,4 +136,122 @@ fn each_thing_wrong_with_a_ground_has_its_sentence() {
     ] {
         assert_eq!(refused(&args), sentence, "{args:?}");
     }
+}
+
+/// On a mat both circles are said, on a ball what stays bare at its poles.
+#[test]
+fn the_middle_of_a_mat_and_the_poles_of_a_ball_are_in_the_table_and_the_document() {
+    let mat = printed(&["fit", "--mat", "150mm", "--cord", "3mm"]);
+    assert!(mat.lines().nth(2).unwrap().contains("  hole  "), "{mat}");
+    let ball = printed(&["fit", "--ball", "38mm", "--cord", "3mm"]);
+    assert!(ball.lines().nth(2).unwrap().contains("  bare  "), "{ball}");
+    let rail = printed(&["fit", "--object", "28", "--cover", "40", "--cord", "3mm"]);
+    let head = rail.lines().nth(2).unwrap();
+    assert!(!head.contains("hole") && !head.contains("bare"), "{rail}");
+    let rig = document(&rig(&["--cord", "3", "--mat", "150mm", "--json"]));
+    let [outer, hole] = ["outer_mm", "hole_mm"].map(|field| rig[field].as_f64().unwrap());
+    assert!((outer - 150.0).abs() < 0.01, "{outer}");
+    assert!((1.0..150.0).contains(&hole), "{hole}");
+    let told = printed(&self::rig(&["--cord", "3", "--mat", "150mm"]));
+    assert!(
+        told.contains("\nFinished: 150 mm across, with a hole of "),
+        "{told}"
+    );
+    assert!(told.contains("\nOn the board\n"), "{told}");
+}
+
+#[test]
+fn the_unit_of_one_half_may_stand_for_both() {
+    let ground = |object: &'static str| {
+        let args = [
+            "fit", "--cord", "3", "--cover", "60", "--json", "--object", object,
+        ];
+        document(&args)["ground"].clone()
+    };
+    let taper = json!({ "kind": "taper", "bottom_mm": 32.0, "top_mm": 26.0, "over_mm": 60.0 });
+    for object in [
+        "32mm:26mm",
+        "32:26mm",
+        "32mm:26",
+        "32:26",
+        "3,2:2,6cm",
+        "3.2cm:26mm",
+    ] {
+        assert_eq!(ground(object), taper, "{object}");
+    }
+}
+
+#[test]
+fn a_tie_in_place_is_begun_and_taken_up_with_its_ground() {
+    let home = TempDir::new().unwrap();
+    let begun = marlinspeak_at(
+        home.path(),
+        &[
+            "tie",
+            "--leads",
+            "3",
+            "--bights",
+            "5",
+            "--object",
+            "28mm",
+            "--in-place",
+            "--cord",
+            "3mm",
+        ],
+    );
+    assert!(begun.status.success(), "{begun:?}");
+    let ties = fs::read_dir(home.path().join("marlinspeak/ties")).unwrap();
+    let kept = ties.map(|file| file.unwrap().path()).find(|file| {
+        let name = file.file_name().unwrap().to_string_lossy().into_owned();
+        name.ends_with(".json") && !name.contains("previous")
+    });
+    let kept: Value = serde_json::from_slice(&fs::read(kept.unwrap()).unwrap()).unwrap();
+    assert_eq!(kept["in_place"], true);
+    assert_eq!(kept["object"]["diameter"], 28.0);
+    let again = marlinspeak_at(home.path(), &["tie"]);
+    assert!(again.status.success(), "{again:?}");
+}
+
+#[test]
+fn an_order_has_pieces_of_every_ground_but_none_without_a_place_on_a_stick() {
+    let home = TempDir::new().unwrap();
+    let file = home.path().join("club.json");
+    let order = |stick: &str| {
+        json!({
+            "stick": stick,
+            "pieces": [
+                { "leads": 5, "bights": 7, "object": "32mm:26mm", "cover": "60mm", "cord": "3mm",
+                  "tube": "45mm" },
+                { "leads": 5, "bights": 6, "object": "28mm", "in_place": true, "cord": "3mm" },
+                { "name": "trivet", "leads": 6, "bights": 7, "passes": 2, "mat": "150mm",
+                  "cord": "5mm" },
+            ],
+        })
+    };
+    fs::write(&file, order("").to_string()).unwrap();
+    let plan = ["order", "plan", file.to_str().unwrap(), "--json"];
+    let answer: Value = serde_json::from_str(&printed_at(home.path(), &plan)).unwrap();
+    assert_eq!(answer["pieces"].as_array().unwrap().len(), 3);
+    assert_eq!(answer["order"]["pieces"][1]["in_place"], true);
+    fs::write(&file, order("1m").to_string()).unwrap();
+    let (code, sentence) = refused_at(home.path(), &plan);
+    assert_eq!(code, 2);
+    assert_eq!(
+        sentence,
+        "Piece 3, “trivet”: Neither a mat nor a ball sits on a stick with other knots: leave out the \
+         length of the stick, or put this piece into an order of its own."
+    );
+    fs::write(
+        &file,
+        json!({ "pieces": [{ "leads": 3, "bights": 5, "object": "28mm", "in_place": "maybe",
+                             "cord": "3mm" }] })
+        .to_string(),
+    )
+    .unwrap();
+    let (_, sentence) = refused_at(home.path(), &plan);
+    assert_eq!(
+        sentence,
+        "Piece 1: In place is yes or no and “maybe” is neither: say yes for a knot that is tied on \
+         what it covers."
+    );
 }
