@@ -3,13 +3,13 @@
 
 use fluent::{FluentArgs, FluentValue, fluent_args};
 
-use super::lengths::{at_hand as there_is, bound, cut, cut_of, enough, fine};
+use super::lengths::{at_hand as there_is, bound, cut_of, enough, fine};
 use super::rounding::Length;
 use super::selectors::Selector;
 use super::spoken_messages::SpokenMessage;
 use super::{Sentence, Words};
 use crate::bench::{
-    BenchError, Give, LengthError, Millimetres, Misfit, Prices, RigError, RoomCure, STANDARD_CORDS,
+    BenchError, Give, LengthError, Millimetres, Prices, RigError, RoomCure, STANDARD_CORDS,
     ShapeError, Thread, Waste,
 };
 use crate::guide::{PresetNameError, Presets, SetupError, SetupField};
