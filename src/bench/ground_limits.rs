@@ -1,6 +1,6 @@
 //! Why a knot does not lie on a taper, a ball or a mat, and what would.
 
-use std::f64::consts::{PI, TAU};
+use std::f64::consts::PI;
 
 use super::meridian::{Meridian, packed, root_of};
 use super::on_ground::OnGround;
@@ -12,23 +12,7 @@ impl OnGround {
     pub(super) fn why_not(&self) -> ShapeError {
         let counts = self.braid.counts;
         let (leads, bights) = (counts.leads(), counts.bights());
-        let ring = packed(self.bands, self.spacing);
-        if let Ground::Flat {
-            hole: Some(hole), ..
-        } = self.braid.around
-        {
-            let hole_from = 2.0 * ring - self.band;
-            if hole.get() < hole_from {
-                let round = PI * (hole.get() + self.band) / self.spacing;
-                let most = super::braid::most(round / f64::from(counts.nested()) + 1e-9, 2);
-                return ShapeError::HoleTooSmall {
-                    bights,
-                    hole,
-                    hole_from: Millimetres::computed(hole_from),
-                    most_bights: most,
-                };
-            }
-        }
+        let ring = packed(self.legs.bands, self.spacing);
         let most_leads = (2..leads).rev().find(|&leads| self.takes(leads, bights));
         let most_bights = (2..bights).rev().find(|&bights| self.takes(leads, bights));
         match self.braid.around {
@@ -58,6 +42,29 @@ impl OnGround {
         }
     }
 
+    /// That the bights of a mat go round its hole, if it has one.
+    pub(super) fn check_hole(&self) -> Result<(), ShapeError> {
+        let Ground::Flat {
+            hole: Some(hole), ..
+        } = self.braid.around
+        else {
+            return Ok(());
+        };
+        let hole_from = 2.0 * packed(self.legs.bands, self.spacing) - self.band;
+        // A hair smaller is what the program told, rounded.
+        if hole.get() >= hole_from * (1.0 - 1e-9) {
+            return Ok(());
+        }
+        let counts = self.braid.counts;
+        let round = PI * (hole.get() + self.band) / self.spacing / f64::from(counts.nested());
+        Err(ShapeError::HoleTooSmall {
+            bights: counts.bights(),
+            hole,
+            hole_from: Millimetres::computed(hole_from),
+            most_bights: super::braid::most(round + 1e-9, 2),
+        })
+    }
+
     /// Whether a knot of so many leads and bights lies there, all else being the same.
     fn takes(&self, leads: u16, bights: u16) -> bool {
         let lattice = self.braid.counts.lattice();
@@ -70,23 +77,23 @@ impl OnGround {
                 counts,
                 ..self.braid
             };
-            Self::tight_on(&braid, self.meridian).is_some()
+            Self::tight_on(&braid, self.legs.meridian).is_some()
         })
     }
 
     /// The smallest ball that takes the knot: `L − e + B = π (D + 2w) / s`.
     fn ball_from(&self) -> Millimetres {
-        let round = (self.rows - self.saved + self.bands) * self.spacing;
+        let round = (self.legs.rows - self.saved + self.legs.bands) * self.spacing;
         let ball = round / PI - 2.0 * self.braid.cord.get();
         Millimetres::computed(ball.max(self.braid.cord.get()) * (1.0 + 1e-9))
     }
 
     /// The smallest mat that takes the knot round this hole.
     fn outer_from(&self, hole: Option<Millimetres>) -> Millimetres {
-        let ring = packed(self.bands, self.spacing);
+        let ring = packed(self.legs.bands, self.spacing);
         let inner = hole.map_or(0.0, |hole| f64::midpoint(hole.get(), self.band));
         let inner = inner.max(ring);
-        let goal = (self.rows - self.saved) * self.spacing / 2.0;
+        let goal = (self.legs.rows - self.saved) * self.spacing / 2.0;
         let short = |rise: f64| {
             let flat = Meridian::Flat {
                 outer: inner + rise,
@@ -99,10 +106,5 @@ impl OnGround {
         }
         let outer = 2.0 * (inner + root_of(0.0, far, short)) + self.band;
         Millimetres::computed(outer * (1.0 + 1e-9))
-    }
-
-    /// As far apart as bands can stand at the thinner rim.
-    pub(super) fn loosest(&self, rise: f64) -> f64 {
-        TAU * self.meridian.thin(rise) / self.bands
     }
 }

@@ -6,6 +6,9 @@ use crate::knot::Nest;
 
 use super::{BenchError, Cord, CordPiece, HexKey, Layout, Millimetres, Rig, Thread, Tube};
 
+/// Of a board, what stays free round a mat. *Common practice, no source.*
+const BOARD_RIM: f64 = 40.0;
+
 /// A cord and the passes it makes.
 ///
 /// # Examples
@@ -177,29 +180,50 @@ pub fn kit(rig: &Rig, tube: &Tube, cords: &[PassCord]) -> Result<Vec<KitItem>, B
 /// let items = bag(&rigged, &bottle, [cord.clone()]);
 /// assert!(items.contains(&cord));
 /// assert!(items.contains(&KitItem::Strip { length: bottle.circumference() }));
+/// // A rail that a knot is tied on wants neither tube nor pins.
+/// let rail = RigJob { in_place: true, ..RigJob::new(rigged.counts, &bottle, mm(4.0)) };
+/// let items = bag(&rig(&rail).unwrap(), &bottle, []);
+/// assert!(!items.iter().any(|item| matches!(item, KitItem::Tube { .. } | KitItem::Pins { .. })));
 /// ```
 pub fn bag(rig: &Rig, tube: &Tube, cords: impl IntoIterator<Item = KitItem>) -> Vec<KitItem> {
-    let mut items = vec![
-        KitItem::Tube {
+    let board = match &rig.layout {
+        Layout::Board(board) => Some(KitItem::Board {
+            across: Millimetres::computed(board.across().get() + 2.0 * BOARD_RIM),
+        }),
+        _ => None,
+    };
+    // In place there are marks where there would be pins.
+    let has_pins = board.is_some() || !rig.in_place;
+    let mut items = Vec::new();
+    items.extend(board);
+    if !rig.in_place {
+        items.push(KitItem::Tube {
             diameter: tube.diameter,
-        },
-        KitItem::Pins {
+        });
+    }
+    if has_pins {
+        items.push(KitItem::Pins {
             count: rig.counts.lattice().legs(),
             length: rig.pin_length,
-            thread: tube.thread,
-        },
-    ];
+            thread: tube.thread.filter(|_| !rig.in_place),
+        });
+    }
     items.extend(rig.hex_key.map(KitItem::HexKey));
     items.extend(cords);
     items.push(KitItem::Tape { length: rig.tape });
-    if let Layout::Strip(strip) = &rig.layout {
-        items.push(KitItem::Strip {
-            length: strip.length,
-        });
+    let strip = |length: Millimetres| KitItem::Strip { length };
+    match &rig.layout {
+        Layout::Strip(marks) => items.push(strip(marks.length)),
+        Layout::Tapes(tapes) => {
+            items.extend(tapes.rows().flatten().map(|tape| strip(tape.length)));
+        }
+        Layout::Rings { .. } | Layout::Board(_) => {}
     }
     items.extend([Tool::Marker, Tool::Ruler].map(KitItem::Tool));
     items.push(KitItem::Picks { count: 1 });
-    items.extend([Tool::Blade, Tool::Dish, Tool::Sealing].map(KitItem::Tool));
+    items.push(KitItem::Tool(Tool::Blade));
+    items.extend(has_pins.then_some(KitItem::Tool(Tool::Dish)));
+    items.push(KitItem::Tool(Tool::Sealing));
     items
 }
 

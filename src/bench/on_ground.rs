@@ -2,8 +2,9 @@
 
 use std::f64::consts::{PI, TAU};
 
-use super::leg::{LEAST_ANGLE, LEAST_ANGLE_TAN};
-use super::meridian::{Meridian, packed, root_of, run_of};
+use super::leg::LEAST_ANGLE;
+use super::legs::Legs;
+use super::meridian::{Meridian, packed, run_of};
 use super::range::ENOUGH;
 use super::{Bands, Braid, Ground, KnotShape, LeastCover, Millimetres, ShapeError, crimp};
 
@@ -14,11 +15,7 @@ const NEAR: f64 = 0.01;
 #[derive(Clone, Copy, Debug)]
 pub(super) struct OnGround {
     pub braid: Braid,
-    pub meridian: Meridian,
-    /// Legs of one heading.
-    pub bands: f64,
-    /// Rows from rim to rim.
-    pub rows: f64,
+    pub legs: Legs,
     /// Width of a band.
     pub band: f64,
     /// What the rims save, in rows.
@@ -53,6 +50,7 @@ impl OnGround {
             }
         }
         let open = Self::unchecked(braid, meridian);
+        open.check_hole()?;
         match open.room_for_tight() {
             Some(tight_rise) => Ok(Some(Self { tight_rise, ..open })),
             None => Err(open.why_not()),
@@ -76,9 +74,7 @@ impl OnGround {
         };
         Self {
             braid: *braid,
-            meridian,
-            bands: braid.counts.bands().into(),
-            rows: braid.counts.height().into(),
+            legs: Legs::of(braid.counts, meridian),
             band: braid.band().get(),
             saved: braid.rims(),
             spacing: braid.tight_spacing().get(),
@@ -89,55 +85,23 @@ impl OnGround {
 
     /// The rise of the tight knot: where `∫ sin α dy = (L − e)·(P − 1 + k)·w / 2`.
     fn room_for_tight(&self) -> Option<f64> {
-        let ring = packed(self.bands, self.spacing);
-        let thick = self.meridian.thick();
-        if ring >= thick * (1.0 - 1e-9) {
-            return None;
-        }
-        let goal = (self.rows - self.saved) * self.spacing / 2.0;
-        let reach = self.meridian.reach(ring).min(self.room);
-        if reach.is_nan() || reach <= 0.0 || self.meridian.sines(reach, ring) < goal {
-            return None;
-        }
-        let sine = (1.0 - (ring / thick).powi(2)).max(1e-12).sqrt();
-        let mut far = (2.0 * goal / sine).min(reach);
-        while self.meridian.sines(far, ring) < goal && far < reach {
-            far = (2.0 * far).min(reach);
-        }
-        Some(root_of(0.0, far, |rise| {
-            goal - self.meridian.sines(rise, ring)
-        }))
-    }
-
-    /// How far apart neighbouring bands of one heading stand when so many rows lie between rims with this
-    /// rise; where the thinner rim holds no more than that, as far apart as it lets them.
-    pub(super) fn spaced(&self, rise: f64, rows: f64) -> f64 {
-        let most = self.loosest(rise);
-        let short = |spacing: f64| {
-            2.0 * self.meridian.sines(rise, packed(self.bands, spacing)) - rows * spacing
-        };
-        root_of(0.0, most, short)
+        let rows = self.legs.rows - self.saved;
+        self.legs.rise_of(rows, self.spacing, self.room)
     }
 
     /// The rows of the opened knot but for what the rims save: they save it where cords press on one another,
     /// and so less the more the knot is opened.
     fn rows_between(&self, rise: f64) -> f64 {
-        self.rows - self.saved * self.tight_rise / rise
+        self.legs.rows - self.saved * self.tight_rise / rise
     }
 
     /// The rise to which the knot can be opened: there its legs stand along the ground at the thinner
     /// rim, or it has come to a hole.
     pub(super) fn reach(&self) -> f64 {
-        let middle = self.meridian.thick();
-        // No leg is steeper that holds on to its pins.
-        let steep = 2.0 * self.rows * PI * middle / self.bands / LEAST_ANGLE_TAN;
-        let most = (self.meridian.reach(0.0) * (1.0 - 1e-9))
-            .min(steep)
-            .max(self.tight_rise);
-        let spare = |rise: f64| {
-            self.rows_between(rise) * self.loosest(rise) - 2.0 * self.meridian.sines_at_most(rise)
-        };
-        root_of(self.tight_rise, most, spare).min(self.room.max(self.tight_rise))
+        let reach = self
+            .legs
+            .reach(self.tight_rise, |rise| self.rows_between(rise));
+        reach.min(self.room.max(self.tight_rise))
     }
 
     /// Angle of a leg from the line along the ground, half of the way between the rims.
@@ -145,21 +109,14 @@ impl OnGround {
         let spacing = if rise <= self.tight_rise {
             self.spacing
         } else {
-            self.spaced(rise, self.rows_between(rise))
+            self.legs.spaced(rise, self.rows_between(rise))
         };
-        (packed(self.bands, spacing) / self.meridian.middle(rise))
-            .min(1.0)
-            .acos()
-    }
-
-    /// A leg without its overs and unders.
-    pub(super) fn leg(&self, rise: f64) -> f64 {
-        self.meridian.area(rise) / packed(self.bands, self.spaced(rise, self.rows))
+        self.legs.cosine(rise, spacing).acos()
     }
 
     /// The bands of a round thing with as much ground from rim to rim.
     fn bands(&self, rise: f64) -> Bands {
-        let half_pitch = PI * self.meridian.area(rise) / rise / self.bands;
+        let half_pitch = self.legs.half_pitch(rise);
         let counts = self.braid.counts;
         Bands::new(
             counts.height(),
@@ -174,13 +131,13 @@ impl OnGround {
     /// away from the rims: the same everywhere, since bands of one heading are as far apart everywhere.
     fn at_rims(&self, rise: f64, bands: &Bands) -> ([Bands; 2], f64) {
         // Straight, the legs meet beyond the bights.
-        let stretch = self.rows * bands.row() / rise;
-        let spacing = self.spaced(rise, self.rows / stretch);
-        let ring = packed(self.bands, spacing);
+        let stretch = self.legs.rows * bands.row() / rise;
+        let spacing = self.legs.spaced(rise, self.legs.rows / stretch);
+        let ring = packed(self.legs.bands, spacing);
         let rim = |nth: usize| {
-            let half_pitch = PI * self.meridian.rims(rise)[nth] / self.bands;
+            let half_pitch = PI * self.legs.meridian.rims(rise)[nth] / self.legs.bands;
             // Where a leg leaves its bight.
-            let radius = self.meridian.inside(rise, nth, self.band);
+            let radius = self.legs.meridian.inside(rise, nth, self.band);
             let cosine = (ring / radius).min(STEEPEST);
             bands.at_rim(half_pitch, cosine / (1.0 - cosine * cosine).sqrt())
         };
@@ -194,21 +151,22 @@ impl OnGround {
     /// thick all along that is [`Bands::cover`] to the last digits.
     fn cover(&self, rise: f64, bands: &Bands) -> f64 {
         let (rims, gaps) = self.at_rims(rise, bands);
-        let cells = TAU * self.meridian.area(rise) * gaps * (self.rows - 1.0) / self.rows;
+        let cells =
+            TAU * self.legs.meridian.area(rise) * gaps * (self.legs.rows - 1.0) / self.legs.rows;
         let scallops: f64 = rims.iter().map(Bands::bare_along_rim).sum();
-        let all = TAU * self.meridian.area_to(rise, self.band / 2.0);
-        (1.0 - (cells + self.bands * scallops) / all).clamp(0.0, 1.0)
+        let all = TAU * self.legs.meridian.area_to(rise, self.band / 2.0);
+        (1.0 - (cells + self.legs.bands * scallops) / all).clamp(0.0, 1.0)
     }
 
     /// The knot with this rise, no less than tight and no more than its reach.
     pub(super) fn shape(&self, rise: f64) -> KnotShape {
-        let leg = self.leg(rise);
-        let spacing = Millimetres::computed(leg / self.rows);
+        let leg = self.legs.leg(rise);
+        let spacing = Millimetres::computed(leg / self.legs.rows);
         let bands = self.bands(rise);
         let (rims, _) = self.at_rims(rise, &bands);
-        let bare = match self.meridian {
-            Meridian::Ball { .. } => Some(2.0 * self.meridian.thin(rise + self.band)),
-            Meridian::Flat { .. } => Some(2.0 * self.meridian.thin(rise + self.band / 2.0)),
+        let bare = match self.legs.meridian {
+            Meridian::Ball { .. } => Some(2.0 * self.legs.meridian.thin(rise + self.band)),
+            Meridian::Flat { .. } => Some(2.0 * self.legs.meridian.thin(rise + self.band / 2.0)),
             Meridian::Taper { .. } => None,
         };
         let angle = self.angle(rise);
@@ -225,10 +183,7 @@ impl OnGround {
             crimp: crimp::crimp(spacing, self.braid.cord),
             bands,
             is_borne_out: self.braid.is_borne_out(self.angle(self.tight_rise).cos()),
-            rims: self
-                .meridian
-                .rims(rise)
-                .map(|radius| Millimetres::computed(2.0 * radius)),
+            rims: self.legs.across_rims(rise),
             bare: bare.map(Millimetres::computed),
         }
     }
@@ -254,6 +209,15 @@ impl OnGround {
             return Err(ShapeError::WiderThanReach { given: width, most });
         }
         Ok(self.shape(rise.clamp(self.tight_rise, reach)))
+    }
+
+    /// Whether it hides enough, and its legs are not too steep, when it is opened as far as it goes.
+    pub(super) fn hides_at_reach(&self, least: LeastCover) -> bool {
+        let cover = |rise: f64| self.cover(rise, &self.bands(rise));
+        let reach = self.reach();
+        self.angle(self.tight_rise) >= LEAST_ANGLE
+            && self.angle(reach) >= LEAST_ANGLE
+            && cover(reach) >= least.of(cover(self.tight_rise)) + ENOUGH / 2.0
     }
 
     /// The rise of the widest knot that hides enough; none when even the tight one does not, or its legs

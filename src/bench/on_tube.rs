@@ -57,7 +57,8 @@ impl OnTube {
     /// Spaces the rings for a knot that is to have `shape` when finished, on a tube that
     /// has room for it. The spacing is the largest of five:
     ///
-    /// - the rim distance of the finished knot: fairing draws rims together, not apart;
+    /// - the rim distance of the finished knot: fairing draws rims together, not apart; but not for a ball,
+    ///   round whose poles the rims close in, so that they may stand nearer on the tube;
     /// - room to tuck with all passes laid: bands a cord's thickness apart;
     /// - length: fairing takes cord out of a leg and cannot put any in, so a leg must hold
     ///   what the finished leg holds, and enough more to lift one crossing by a cord's
@@ -89,7 +90,12 @@ impl OnTube {
         } else {
             0.0
         };
-        let needed = for_room.max(for_length).max(for_rows).max(shape.rise.get());
+        let rims_apart = if shape.bare.is_some() {
+            0.0
+        } else {
+            shape.rise.get()
+        };
+        let needed = for_room.max(for_length).max(for_rows).max(rims_apart);
         let rings = tube.ring_width().map_or(0.0, Millimetres::get);
         let rise = needed.max(rings);
         let leg = diagonal(run, rise);

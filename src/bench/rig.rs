@@ -1,15 +1,21 @@
-//! Rigging the tube for a knot.
+//! Rigging for a knot: the tube, the thing itself, or a board.
 
+use std::f64::consts::PI;
+
+use super::in_place::lay;
 use super::pin_length::{pin_needed, pin_to_buy};
 use super::tube_rules::{cautions, check_length, check_tube};
 use super::{
-    Braid, Consumption, Counts, Finish, HexKey, KnotShape, Layout, Millimetres, OnTube, RigCaution,
-    RigError, RigJob, bight_turn, pin_chord, pin_gap, pinning,
+    Braid, Consumption, Counts, Finish, Ground, HexKey, KnotShape, Layout, Millimetres, OnTube,
+    RigCaution, RigError, RigJob, Tube, bight_turn, pin_chord, pin_gap, pinning,
 };
 use crate::knot::Nest;
 
 /// By how much numbering tape overlaps itself. *Common practice, no source.*
 const TAPE_OVERLAP: f64 = 10.0;
+
+/// Tape that holds a printed sheet on a board, at four corners. *Common practice, no source.*
+const SHEET_TAPE: f64 = 200.0;
 
 /// Where a strand begins.
 ///
@@ -63,7 +69,8 @@ pub struct Rig {
     pub shape: KnotShape,
     /// The knot on the tube: ring spacing and slack.
     pub laid: OnTube,
-    /// Between neighbouring pins in a straight line, at the surface of the tube.
+    /// Between neighbouring pins in a straight line, at the surface of the tube; on a board on the inner
+    /// circle, in place between the marks of the thinner rim.
     pub pin_chord: Millimetres,
     /// What is left of that between the pins themselves.
     pub pin_gap: Millimetres,
@@ -81,6 +88,10 @@ pub struct Rig {
     pub cord: Consumption,
     /// What to know before starting.
     pub cautions: Vec<RigCaution>,
+    /// Whether it is tied where it stays: on what it covers, with marks in the place of pins, or on a
+    /// board. Then the whole of the cord is drawn through at every tuck: see
+    /// [`Consumption::drawn_through`].
+    pub in_place: bool,
 }
 
 /// Cord for a knot of this shape laid on this tube, which has room for it. What is cut must reach
@@ -119,11 +130,14 @@ pub(super) fn cord_on_tube(job: &RigJob, shape: &KnotShape) -> (OnTube, Consumpt
 /// ```
 pub fn rig(job: &RigJob) -> Result<Rig, RigError> {
     let (counts, tube) = (job.counts, job.tube);
-    check_tube(counts, tube, job.cord)?;
     let finish = job.finish.unwrap_or(Finish {
         around: tube.diameter.into(),
         open_to: None,
     });
+    let is_in_place = job.in_place || finish.around.is_flat();
+    if !is_in_place {
+        check_tube(counts, tube, job.cord)?;
+    }
     let braid = Braid {
         counts,
         cord: job.cord,
@@ -132,6 +146,9 @@ pub fn rig(job: &RigJob) -> Result<Rig, RigError> {
         correction: job.correction,
     };
     let shape = braid.finished(finish.open_to)?;
+    if is_in_place {
+        return in_place(job, finish.around, shape);
+    }
     let (laid, cord) = cord_on_tube(job, &shape);
     check_length(counts, tube, job.cord, &laid)?;
     let layout = pinning(tube, counts.lattice()).ok_or_else(|| RigError::no_row(counts, tube))?;
@@ -152,7 +169,57 @@ pub fn rig(job: &RigJob) -> Result<Rig, RigError> {
         tail: job.allowances.standing_tail,
         cord,
         cautions: cautions(job, finish, &shape, &laid),
+        in_place: false,
         layout,
+    })
+}
+
+/// The same where it stays.
+fn in_place(job: &RigJob, ground: Ground, shape: KnotShape) -> Result<Rig, RigError> {
+    let counts = job.counts;
+    let placed = lay(job, ground, &shape)?;
+    let layout = placed
+        .layout()
+        .ok_or_else(|| RigError::no_row(counts, job.tube))?;
+    let with_overlap = |length: Millimetres| length.get() + TAPE_OVERLAP;
+    let (tape, across) = match &layout {
+        Layout::Board(board) => (SHEET_TAPE, board.inner.across()),
+        Layout::Tapes(tapes) => {
+            let lengths = tapes.rows().flatten();
+            let thin = tapes.bottom.length.get().min(tapes.top.length.get());
+            (
+                lengths.map(|tape| with_overlap(tape.length)).sum(),
+                Millimetres::computed(thin / PI),
+            )
+        }
+        Layout::Strip(strip) => (
+            f64::from(2 * counts.nested()) * with_overlap(strip.length),
+            ground.thickest(),
+        ),
+        Layout::Rings { .. } => (0.0, ground.thickest()),
+    };
+    let chord = pin_chord(across, counts.bights());
+    let pin = if ground.is_flat() {
+        Tube::T_PIN.get()
+    } else {
+        0.0
+    };
+    Ok(Rig {
+        counts,
+        staggered: counts.is_staggered(),
+        pin_chord: chord,
+        pin_gap: Millimetres::computed((chord.get() - pin).max(0.0)),
+        pin_length: pin_needed(job.cord, counts.passes(), None),
+        hex_key: None,
+        tape: Millimetres::computed(tape),
+        starts: starts(counts, &layout),
+        tail: job.allowances.standing_tail,
+        cord: placed.cord,
+        laid: placed.laid,
+        shape,
+        layout,
+        cautions: Vec::new(),
+        in_place: true,
     })
 }
 

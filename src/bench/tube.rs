@@ -7,10 +7,6 @@ use super::{BenchError, Counted, Millimetres, Thread};
 /// Diameter of a ring's pin whose thread is not known. *Common practice, no source.*
 const SCREW: Millimetres = Millimetres::computed(4.0);
 
-/// Diameter of a pin where there are no rings, a T-pin in cork or cardboard. *Common practice,
-/// no source.*
-const T_PIN: Millimetres = Millimetres::computed(1.0);
-
 /// A tube on which knots are tied.
 ///
 /// # Examples
@@ -40,6 +36,9 @@ pub struct Tube {
 impl Tube {
     /// No pin is thinner, in millimetres. *Common practice, no source.*
     pub(super) const THINNEST_PIN: f64 = 0.5;
+    /// Diameter of a pin where there are no rings, a T-pin in cork or cardboard. *Common practice,
+    /// no source.*
+    pub(super) const T_PIN: Millimetres = Millimetres::computed(1.0);
     /// Rows that a ring may have.
     pub const MOST_ROWS: usize = 99;
     /// Holes that a row may have.
@@ -142,7 +141,11 @@ impl Tube {
 
     /// Diameter of its pins: of their thread, or of what is usual.
     pub fn pin(&self) -> Millimetres {
-        let usual = if self.rows.is_some() { SCREW } else { T_PIN };
+        let usual = if self.rows.is_some() {
+            SCREW
+        } else {
+            Self::T_PIN
+        };
         self.thread.map_or(usual, Thread::diameter)
     }
 

@@ -74,7 +74,7 @@ pub enum RigCaution {
 
 /// The clear room between two neighbouring pins of a row that all cords need which pass there: the
 /// legs of one bight, and of nested bights the two legs of every bight outside it. *Derived.*
-fn between_pins(counts: Counts, cord: Millimetres) -> f64 {
+pub(super) fn between_pins(counts: Counts, cord: Millimetres) -> f64 {
     let bands = 2.0 * f64::from(counts.nested()) - 1.0;
     bands * f64::from(counts.passes()) * cord.get()
 }

@@ -3,6 +3,7 @@
 
 #![expect(clippy::float_cmp, reason = "figures said to be exact are")]
 
+mod any_ground;
 mod areas;
 mod cord;
 mod fitting;

@@ -116,8 +116,12 @@ impl FitAnswer {
     /// no source*.
     const AS_LONG: f64 = 0.005;
 
-    /// Whether it comes out so long.
+    /// Whether it comes out so long; on a ball, where it reaches to the poles, and as a mat, which has the
+    /// size that it is to have, every knot does that is offered.
     pub fn reaches(&self, length: Millimetres) -> bool {
+        if self.shape.bare.is_some() {
+            return true;
+        }
         let miss = (self.shape.width.get() - length.get()).abs();
         miss <= Self::AS_LONG * length.get()
     }

@@ -3,7 +3,7 @@
 use super::search::{Candidate, cord_for, shapes, tube_length};
 use super::{FitFilter, FitWish};
 use crate::bench::tube_rules::{ring_needed, room_needed, takes};
-use crate::bench::{Counts, Millimetres, Tube, pinning};
+use crate::bench::{Counts, Ground, Millimetres, Tube, pinning};
 use crate::knot::Lattice;
 
 /// One reason why nothing fits, and what would.
@@ -155,6 +155,11 @@ pub fn why_nothing_fits(wish: &FitWish) -> Vec<Misfit> {
         (Some(least), Some(at_hand), _) if least > at_hand => {
             vec![Misfit::NotEnoughCord { at_hand, least }]
         }
+        (None, _, _) if wish.in_place => vec![Misfit::NoRoomInPlace {
+            thinner_cord: cord_with(wish, 0.96, |other| {
+                shapes(other).any(|candidate| cord_for(other, &candidate).is_some())
+            }),
+        }],
         (None, _, Some(tube)) => vec![not_on_this_tube(wish, tube, &wanted)],
         _ => Vec::new(),
     }
@@ -164,6 +169,13 @@ fn no_shape(wish: &FitWish) -> Misfit {
     if wish.only.is_some() {
         return Misfit::TooManyCords {
             thinner_cord: other_cord(wish, 0.96),
+        };
+    }
+    // Of a taper the length to be covered may be what is wrong; a ball and a mat have none.
+    if matches!(wish.object.ground, Ground::Ball(_) | Ground::Flat { .. }) {
+        return Misfit::NoneLies {
+            thinner_cord: other_cord(wish, 0.96),
+            thicker_cord: other_cord(wish, 1.05),
         };
     }
     let wanted = wish.object.cover;
@@ -191,6 +203,11 @@ fn no_shape(wish: &FitWish) -> Misfit {
 
 /// The nearest cord by steps of this factor with which something fits.
 fn other_cord(wish: &FitWish, step: f64) -> Option<Millimetres> {
+    cord_with(wish, step, |other| shapes(other).next().is_some())
+}
+
+/// The same with which something is so.
+fn cord_with(wish: &FitWish, step: f64, is_so: impl Fn(&FitWish) -> bool) -> Option<Millimetres> {
     let mut cord = wish.cord.get();
     for _ in 0..120 {
         cord *= step;
@@ -204,7 +221,7 @@ fn other_cord(wish: &FitWish, step: f64) -> Option<Millimetres> {
             },
             ..wish.clone()
         };
-        if shapes(&other).next().is_some() {
+        if is_so(&other) {
             return Some(diameter);
         }
     }

@@ -1,6 +1,7 @@
 //! Which knots cover an object.
 
 mod answer;
+mod grounds;
 mod misfit;
 mod order;
 mod search;

@@ -8,6 +8,7 @@
 //! practice, no source*; the tests hold the order to what a tyer would take for a stick, a fob, a
 //! bottle, a tiller and a rail.
 
+use super::grounds;
 use super::{FitAnswer, FitGroup, FitSection, FitWish};
 use crate::bench::{Counts, KnotShape, WidthRange};
 
@@ -47,6 +48,8 @@ struct Weights {
     many_passes: f64,
     /// Bights and leads further apart than [`SQUARE`], for each time they double from there.
     lopsided: f64,
+    /// Leads and bights of a ball that differ by one more than one.
+    aside: f64,
     /// Work: for each time that the crossings to be made double beyond [`QUICK`].
     work: f64,
 }
@@ -62,6 +65,7 @@ const WEIGHTS: Weights = Weights {
     short_single: 0.1,
     many_passes: 0.2,
     lopsided: 0.06,
+    aside: 0.1,
     work: 0.03,
 };
 
@@ -76,8 +80,16 @@ const QUICK: f64 = 40.0;
 
 /// What a knot falls short of: 0 is perfect.
 pub(super) fn fault(wish: &FitWish, counts: Counts, shape: &KnotShape, range: &WidthRange) -> f64 {
-    let wanted = wish.object.cover.get();
-    let miss = (shape.width.get() - wanted).abs() / wanted;
+    let whole = grounds::whole(wish, counts, shape);
+    let [miss, bare, open, aside] = match &whole {
+        None => {
+            let wanted = wish.object.cover.get();
+            let miss = (shape.width.get() - wanted).abs() / wanted;
+            [miss, 1.0 - shape.cover, range.openness(shape.width), 0.0]
+        }
+        // It has the width that it is to have, however far that is open.
+        Some(whole) => [0.0, whole.bare, 0.0, whole.aside],
+    };
     let degrees = shape.angle_degrees();
     let [least, most] = USUAL_ANGLES;
     let angle = (least - degrees).max(degrees - most).max(0.0) / 90.0;
@@ -92,14 +104,18 @@ pub(super) fn fault(wish: &FitWish, counts: Counts, shape: &KnotShape, range: &W
     let crossings = f64::from(counts.passes()) * f64::from(counts.lattice().crossings());
     let when = |is_so: bool, weight: f64| if is_so { weight } else { 0.0 };
     WEIGHTS.miss * miss
-        + WEIGHTS.bare * (1.0 - shape.cover)
-        + WEIGHTS.open * range.openness(shape.width)
+        + WEIGHTS.bare * bare
+        + WEIGHTS.open * open
         + WEIGHTS.angle * angle
         // A cord for every nest is what was asked for.
         + WEIGHTS.strands * doublings(f64::from(counts.strands() / counts.nested()))
         + when(counts.leads() == 2, WEIGHTS.two_leads)
         + when(counts.bights() == 2, WEIGHTS.two_bights)
-        + when(is_single && counts.leads() < LONG, WEIGHTS.short_single)
+        + when(
+            is_single && counts.leads() < LONG && whole.is_none(),
+            WEIGHTS.short_single,
+        )
+        + WEIGHTS.aside * aside
         + WEIGHTS.many_passes * f64::from(counts.passes().saturating_sub(3))
         + WEIGHTS.lopsided * doublings(ratio / SQUARE)
         + WEIGHTS.work * doublings(crossings / QUICK)

@@ -1,9 +1,11 @@
 //! All knots of ordinary size, and which of them answer.
 
+use super::grounds;
 use super::order::fault;
 use super::{FitAnswer, FitSection, FitWish, OneKnot, WeaveChoice};
 use crate::bench::bands::Measured;
 use crate::bench::braid::{Spacings, most};
+use crate::bench::in_place::has_room_in_place;
 use crate::bench::rig::cord_on_tube;
 use crate::bench::tube_rules::{check_length, is_hampered, takes};
 use crate::bench::{
@@ -21,14 +23,25 @@ pub const MOST_PASSES: u16 = 4;
 pub(super) struct Candidate {
     pub counts: Counts,
     pub range: WidthRange,
-    spacings: Spacings,
     /// Drawn up to the length to be covered, or as near as it goes.
-    drawn_up: Measured,
+    pub drawn_up: DrawnTo,
+}
+
+/// A knot drawn up to some width.
+#[derive(Clone, Copy, Debug)]
+pub(super) enum DrawnTo {
+    /// On a round thing, of which more is worked out when it is asked for.
+    Round(Spacings, Measured),
+    /// On another ground.
+    Other(KnotShape),
 }
 
 impl Candidate {
     fn shape(&self) -> KnotShape {
-        self.spacings.shape(self.counts.height(), self.drawn_up)
+        match self.drawn_up {
+            DrawnTo::Round(spacings, measured) => spacings.shape(self.counts.height(), measured),
+            DrawnTo::Other(shape) => shape,
+        }
     }
 }
 
@@ -50,7 +63,17 @@ pub(super) fn answers(wish: &FitWish) -> Vec<FitAnswer> {
 
 /// The same before tucks and time are told, which the order does not go by and which takes long.
 pub(super) fn untimed_answers(wish: &FitWish) -> Vec<FitAnswer> {
+    let ground = wish.object.ground;
+    if ground.round().is_none() {
+        return grounds::candidates(wish)
+            .filter(|candidate| wish.filter.takes(candidate.counts))
+            .filter_map(|candidate| answer(wish, &candidate))
+            .collect();
+    }
     let is_taken = |round: &Round| {
+        if wish.in_place {
+            return has_room_in_place(round.two, wish.cord, ground);
+        }
         wish.tube
             .is_none_or(|tube| takes(round.two, tube, wish.cord))
     };
@@ -65,6 +88,9 @@ pub(super) fn untimed_answers(wish: &FitWish) -> Vec<FitAnswer> {
 /// The knot that is asked about, as near to the length to be covered as it goes; none when its cords do not
 /// go round.
 fn one(wish: &FitWish, counts: Counts) -> Option<Candidate> {
+    if wish.object.ground.round().is_none() {
+        return grounds::one(wish, counts);
+    }
     let spacings = wish.braid(counts).spacings().ok()?;
     let goes_round = !spacings.is_too_steep();
     goes_round
@@ -121,9 +147,12 @@ pub(super) fn time(wish: &FitWish, answer: &mut FitAnswer) {
 /// Every knot of the right width and cover, whatever its tube and cord, and whether it is wanted.
 pub(super) fn shapes(wish: &FitWish) -> impl Iterator<Item = Candidate> {
     let only = wish.only.and_then(|only| one(wish, only.counts));
-    let all = rounds(wish).filter(|_| wish.only.is_none());
+    let is_round = wish.object.ground.round().is_some();
+    let all = rounds(wish).filter(move |_| wish.only.is_none() && is_round);
+    let others = (wish.only.is_none() && !is_round).then(|| grounds::candidates(wish));
     only.into_iter()
         .chain(all.flat_map(|round| candidates(wish, round)))
+        .chain(others.into_iter().flatten())
 }
 
 /// So many bights and passes: whether their bands go round, and whether a tube has room for them,
@@ -145,7 +174,7 @@ fn rounds(wish: &FitWish) -> impl Iterator<Item = Round> {
     })
 }
 
-fn counts(wish: &FitWish, leads: u16, bights: u16, passes: u16) -> Option<Counts> {
+pub(super) fn counts(wish: &FitWish, leads: u16, bights: u16, passes: u16) -> Option<Counts> {
     let nested = wish.nested();
     let lattice = Lattice::plain(leads, bights).ok()?;
     let counts = Counts::on(lattice.interwoven(nested, nested).ok()?, passes).ok()?;
@@ -173,7 +202,7 @@ fn candidates(wish: &FitWish, Round { two, spacings }: Round) -> impl Iterator<I
 }
 
 /// Whether over and under run evenly along every cord of an interwoven knot, or of a plain one.
-fn is_even(counts: Counts, run: u16) -> bool {
+pub(super) fn is_even(counts: Counts, run: u16) -> bool {
     Knot::woven(counts.lattice(), Weave::Run(run)).is_ok_and(|knot| knot.is_even())
 }
 
@@ -197,8 +226,7 @@ fn drawn_up(wish: &FitWish, spacings: &Spacings, counts: Counts) -> Option<Candi
     Some(Candidate {
         counts,
         range,
-        spacings: *spacings,
-        drawn_up: known.unwrap_or_else(|| at(width)),
+        drawn_up: DrawnTo::Round(*spacings, known.unwrap_or_else(|| at(width))),
     })
 }
 
@@ -212,6 +240,9 @@ fn cord_for_shape(
     counts: Counts,
     shape: &KnotShape,
 ) -> Option<(Millimetres, bool)> {
+    if wish.in_place || wish.object.ground.is_flat() {
+        return Some((grounds::cord_in_place(wish, counts, shape)?, false));
+    }
     let correction = wish.corrections.of(counts.passes());
     let Some(tube) = wish.tube else {
         let turn = bight_turn(wish.cord, None, shape.angle);
@@ -228,7 +259,7 @@ fn cord_for_shape(
     Some((cord.to_cut(), is_hampered(&job, finish, &laid)))
 }
 
-fn job<'a>(wish: &FitWish, tube: &'a Tube, counts: Counts) -> (RigJob<'a>, Finish) {
+pub(super) fn job<'a>(wish: &FitWish, tube: &'a Tube, counts: Counts) -> (RigJob<'a>, Finish) {
     let job = RigJob {
         give: wish.give,
         allowances: wish.allowances,

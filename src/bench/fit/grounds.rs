@@ -1,0 +1,129 @@
+//! Knots for what is not as thick all along, and for what they are tied on in place.
+
+use super::FitWish;
+use super::search::{Candidate, DrawnTo, counts, is_even, job};
+use super::search::{MOST_LEADS_AND_BIGHTS, MOST_PASSES};
+use crate::bench::in_place::lay;
+use crate::bench::on_ground::OnGround;
+use crate::bench::{Counts, Ground, KnotShape, Millimetres, Tube, WidthRange};
+
+/// Every knot that lies on a taper, a ball or a mat as it is wished for, whatever it is tied on.
+///
+/// A knot for a taper comes as near to the length to be covered as that is asked for. One for a ball
+/// reaches to the poles, and a mat to its hole, or as far inward as its bights let it, and hides enough
+/// there.
+pub(super) fn candidates(wish: &FitWish) -> impl Iterator<Item = Candidate> {
+    (1..=MOST_PASSES)
+        .flat_map(move |passes| {
+            (2..=MOST_LEADS_AND_BIGHTS).map_while(move |bights| lying(wish, bights, passes))
+        })
+        .flat_map(move |lying| {
+            // Most leads first: with fewer a knot has to be opened further, so that the first that
+            // hides too little is followed by none that hides enough.
+            let lying = lying.into_iter().rev();
+            lying.map_while(move |ground| near(wish, &ground))
+        })
+}
+
+/// The knots of so many bights and passes that lie there, fewest leads first; none when not even that of
+/// two leads does.
+fn lying(wish: &FitWish, bights: u16, passes: u16) -> Option<Vec<OnGround>> {
+    let nested = wish.nested();
+    let run = wish.weave.run(nested);
+    let two = counts(wish, 2, bights, passes)?;
+    OnGround::of(&wish.braid(two)).ok()??;
+    let is_taper = matches!(wish.object.ground, Ground::Taper { .. });
+    let widest = wish.object.cover.get() + wish.tolerance.get();
+    let all = (2..=MOST_LEADS_AND_BIGHTS)
+        .filter(|leads| nested > 1 || (leads - 1).is_multiple_of(run))
+        .filter_map(|leads| counts(wish, leads, bights, passes))
+        .filter(|counts| run == nested || is_even(*counts, run))
+        .map_while(|counts| OnGround::of(&wish.braid(counts)).ok().flatten())
+        .take_while(|ground| !is_taper || ground.tight_rise + ground.band <= widest);
+    Some(all.collect())
+}
+
+/// The knot, when it comes near enough to what is wished for.
+fn near(wish: &FitWish, ground: &OnGround) -> Option<Candidate> {
+    let tolerance = wish.tolerance.get();
+    match wish.object.ground {
+        Ground::Ball(_) | Ground::Flat { hole: None, .. } => {
+            // Quicker than to look for how far it may be opened.
+            ground.hides_at_reach(wish.least_cover).then(|| ())?;
+        }
+        Ground::Flat { outer, hole } => {
+            let hole = hole.map_or(0.0, Millimetres::get);
+            let short = (outer.get() - hole) / 2.0 - (ground.reach() + ground.band);
+            (short <= tolerance && ground.hides_at_reach(wish.least_cover)).then(|| ())?;
+        }
+        Ground::Round(_) | Ground::Taper { .. } => {
+            let candidate = drawn_up(wish, ground)?;
+            let width = candidate.range.nearest(wish.object.cover);
+            let miss = (width.get() - wish.object.cover.get()).abs();
+            return (miss <= tolerance).then_some(candidate);
+        }
+    }
+    drawn_up(wish, ground)
+}
+
+/// The knot that is asked about, as near to what is wished for as it goes; none when it does not lie there.
+pub(super) fn one(wish: &FitWish, counts: Counts) -> Option<Candidate> {
+    let ground = OnGround::of(&wish.braid(counts)).ok()??;
+    drawn_up(wish, &ground)
+}
+
+fn drawn_up(wish: &FitWish, ground: &OnGround) -> Option<Candidate> {
+    let range = WidthRange::on_ground(ground, wish.least_cover)?;
+    let width = match wish.object.ground {
+        Ground::Round(_) | Ground::Taper { .. } => range.nearest(wish.object.cover),
+        Ground::Ball(_) | Ground::Flat { .. } => range.widest,
+    };
+    Some(Candidate {
+        counts: ground.braid.counts,
+        range,
+        drawn_up: DrawnTo::Other(ground.shape(width.get() - ground.band)),
+    })
+}
+
+/// Cord to cut where a knot is tied in place or on a board; none when there is no room to tuck.
+pub(super) fn cord_in_place(
+    wish: &FitWish,
+    counts: Counts,
+    shape: &KnotShape,
+) -> Option<Millimetres> {
+    let ground = wish.object.ground;
+    let tube = Tube::plain(ground.thickest());
+    let (job, _) = job(wish, &tube, counts);
+    let placed = lay(&job, ground, shape).ok()?;
+    Some(placed.cord.to_cut())
+}
+
+/// What counts of a knot for a ball or a mat besides its own faults.
+pub(super) struct Whole {
+    /// The share of the whole of it that stays bare, poles or hole and all.
+    pub bare: f64,
+    /// By how many more than one its leads and bights differ, on a ball: *common practice* has one more
+    /// or one less.
+    pub aside: f64,
+}
+
+/// The same of a shape that closes in on a pole or on the middle of a mat; none of any other.
+pub(super) fn whole(wish: &FitWish, counts: Counts, shape: &KnotShape) -> Option<Whole> {
+    let bare = shape.bare?.get();
+    let (share, aside) = match wish.object.ground {
+        Ground::Ball(ball) => {
+            // The poles are cut off a ball where it is so wide, in the middle of the cord.
+            let cosine = bare / (ball.get() + 2.0 * wish.cord.get());
+            let nested = f64::from(counts.nested());
+            let apart = f64::from(counts.height()) - f64::from(counts.bands());
+            let zone = (1.0 - cosine * cosine).max(0.0).sqrt();
+            (zone, (apart.abs() / nested - 1.0).max(0.0))
+        }
+        Ground::Flat { outer, hole: None } => (1.0 - (bare / outer.get()).powi(2), 0.0),
+        _ => (1.0, 0.0),
+    };
+    Some(Whole {
+        bare: 1.0 - share * shape.cover,
+        aside,
+    })
+}
