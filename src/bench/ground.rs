@@ -51,6 +51,16 @@ impl From<Millimetres> for Ground {
 
 impl Ground {
     /// Its diameter, when it is as thick all along.
+    ///
+    /// # Examples
+    /// ```
+    /// use marlinspeak::bench::{Ground, Millimetres};
+    ///
+    /// let mm = |length| Millimetres::new(length).unwrap();
+    /// let handle = |top| Ground::Taper { bottom: mm(30.0), top, over: mm(90.0) };
+    /// assert_eq!(handle(mm(30.0)).round(), Some(mm(30.0)));
+    /// assert_eq!(handle(mm(24.0)).round(), None);
+    /// ```
     pub fn round(&self) -> Option<Millimetres> {
         match *self {
             Self::Round(diameter) => Some(diameter),

@@ -9,6 +9,10 @@
 //! slack that fairing draws out. From these follow the [`Consumption`] of cord, the knots that
 //! [`fit()`] an object, the [`Rig`] and the [`kit()`].
 //!
+//! What a knot lies on is a [`Ground`]: round, or a taper, a ball, a mat, on which the bands are as far apart
+//! everywhere and the angle of the legs changes from rim to rim. It is tied on a tube, or where it stays:
+//! by marks on [`Tapes`], or round the pins of a [`Board`].
+//!
 //! Estimates are corrected by what a tyer measured before ([`Correction`], [`learnt`]).
 
 mod bands;

@@ -11,6 +11,7 @@ mod interwoven;
 mod learning;
 mod lengths;
 mod offers;
+mod offers_any_ground;
 mod properties;
 mod range;
 mod reference;
@@ -18,6 +19,7 @@ mod rigging;
 mod simulated;
 mod tight;
 mod tube_rules;
+mod where_it_stays;
 
 use marlinspeak::bench::{
     Allowances, Braid, Consumption, Counts, Give, KnotShape, Millimetres, bight_turn,

@@ -7,6 +7,10 @@ use crate::bench::in_place::lay;
 use crate::bench::on_ground::OnGround;
 use crate::bench::{Counts, Ground, KnotShape, Millimetres, Tube, WidthRange};
 
+/// The bare poles of a ball, and a hole that nobody asked for, are no wider than this share of the whole:
+/// with as many bights as leads a ball has about half. *Common practice, no source.*
+const MOST_OPEN: f64 = 0.55;
+
 /// Every knot that lies on a taper, a ball or a mat as it is wished for, whatever it is tied on.
 ///
 /// A knot for a taper comes as near to the length to be covered as that is asked for. One for a ball
@@ -63,7 +67,15 @@ fn near(wish: &FitWish, ground: &OnGround) -> Option<Candidate> {
             return (miss <= tolerance).then_some(candidate);
         }
     }
-    drawn_up(wish, ground)
+    let candidate = drawn_up(wish, ground)?;
+    let across = match wish.object.ground {
+        Ground::Ball(ball) => ball.get() + 2.0 * wish.cord.get(),
+        // Who names a hole wants it.
+        Ground::Flat { hole: Some(_), .. } => f64::INFINITY,
+        ground => ground.thickest().get(),
+    };
+    let open = candidate.shape().bare.map_or(0.0, Millimetres::get);
+    (open <= MOST_OPEN * across).then_some(candidate)
 }
 
 /// The knot that is asked about, as near to what is wished for as it goes; none when it does not lie there.

@@ -37,7 +37,7 @@ pub(super) enum DrawnTo {
 }
 
 impl Candidate {
-    fn shape(&self) -> KnotShape {
+    pub(super) fn shape(&self) -> KnotShape {
         match self.drawn_up {
             DrawnTo::Round(spacings, measured) => spacings.shape(self.counts.height(), measured),
             DrawnTo::Other(shape) => shape,

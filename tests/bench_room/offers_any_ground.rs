@@ -1,0 +1,217 @@
+//! What is offered for a taper, a ball, a mat and in place, as a tyer would expect it.
+
+use marlinspeak::bench::{
+    Braid, Finish, FitAnswer, FitSection, FitWish, Ground, LeastCover, Misfit, Object, RigJob,
+    Tube, fit, rig, why_nothing_fits,
+};
+use proptest::prelude::*;
+
+use crate::mm;
+
+fn wish(ground: Ground, cover: f64, cord: f64) -> FitWish<'static> {
+    FitWish::new(Object::new(ground, mm(cover)), mm(cord))
+}
+
+fn taper(bottom: f64, top: f64, over: f64) -> Ground {
+    let [bottom, top, over] = [bottom, top, over].map(mm);
+    Ground::Taper { bottom, top, over }
+}
+
+fn mat(outer: f64, hole: Option<f64>) -> Ground {
+    Ground::Flat {
+        outer: mm(outer),
+        hole: hole.map(mm),
+    }
+}
+
+fn plain(answers: &[FitAnswer]) -> impl Iterator<Item = &FitAnswer> {
+    answers.iter().filter(|answer| answer.counts.nested() == 1)
+}
+
+/// *Common practice* agrees that bights one more or one less than leads make a ball.
+#[test]
+fn a_ball_is_covered_by_nearly_as_many_leads_as_bights() {
+    for (ball, cord) in [(38.0, 3.0), (25.0, 2.0), (60.0, 4.0)] {
+        let answers = fit(&wish(Ground::Ball(mm(ball)), 50.0, cord));
+        let apart = |answer: &FitAnswer| answer.counts.leads().abs_diff(answer.counts.bights());
+        assert_eq!(apart(&answers[0]), 1, "{:?}", answers[0]);
+        let first: Vec<u16> = answers.iter().take(4).map(apart).collect();
+        assert!(
+            first.iter().all(|apart| (1..=2).contains(apart)),
+            "{first:?}"
+        );
+        for answer in &answers {
+            assert!(answer.reaches(mm(1.0)) && answer.section != FitSection::Near);
+            assert!(
+                answer.shape.width == answer.range.widest,
+                "all reach for the poles"
+            );
+            // The bights close in on the poles as far as they go.
+            let braid = Braid::new(answer.counts, mm(cord), Ground::Ball(mm(ball)));
+            assert!(braid.opened(mm(answer.shape.width.get() * 1.01)).is_err());
+        }
+        assert!(
+            answers
+                .iter()
+                .any(|answer| answer.section == FitSection::Interwoven)
+        );
+    }
+}
+
+#[test]
+fn a_mat_comes_out_as_it_is_wished_for() {
+    for hole in [None, Some(50.0)] {
+        let answers = fit(&wish(mat(160.0, hole), 80.0, 5.0));
+        // The best has no great hole unless it is to have one.
+        assert!(hole.is_some() || answers[0].shape.bare < Some(mm(50.0)));
+        assert!(!answers.is_empty());
+        for answer in &answers {
+            assert!((answer.shape.outer_edge().get() - 160.0).abs() < 1e-6);
+            let bare = answer.shape.bare.unwrap().get();
+            match hole {
+                // Half a cord's thickness either side.
+                Some(hole) => assert!((hole - 1e-6..=hole + 5.0).contains(&bare), "{bare}"),
+                None => assert!(bare < 90.0, "{bare}"),
+            }
+        }
+    }
+}
+
+#[test]
+fn a_taper_is_covered_as_its_middle_is() {
+    let on_taper = fit(&wish(taper(34.0, 26.0, 60.0), 60.0, 4.0));
+    let on_round = fit(&wish(mm(30.0).into(), 60.0, 4.0));
+    assert!(
+        on_taper
+            .iter()
+            .all(|answer| (answer.shape.width.get() - 60.0).abs() <= 2.0)
+    );
+    let counts = |answers: &[FitAnswer]| -> Vec<_> { plain(answers).map(|a| a.counts).collect() };
+    // What is best of a round thing as thick as its middle is good on a taper too.
+    let (tapered, round) = (counts(&on_taper), counts(&on_round));
+    assert!(tapered.contains(&round[0]) && round.contains(&tapered[0]));
+    // With equal ends it is the same question.
+    let even = fit(&wish(taper(30.0, 30.0, 60.0), 60.0, 4.0));
+    assert_eq!(even, on_round);
+}
+
+#[test]
+fn in_place_only_what_leaves_room_is_offered() {
+    let slid = wish(mm(30.0).into(), 60.0, 4.0);
+    let in_place = FitWish {
+        in_place: true,
+        ..slid.clone()
+    };
+    let (slid, placed) = (fit(&slid), fit(&in_place));
+    assert!(!placed.is_empty() && placed.len() < slid.len());
+    assert!(placed.iter().all(|answer| !answer.is_hampered));
+    let most = |answers: &[FitAnswer]| {
+        let doubled = plain(answers).filter(|answer| answer.counts.passes() == 2);
+        doubled.map(|answer| answer.counts.bights()).max()
+    };
+    // π · 30 · cos 20° / 12 = 7.4, and π · 38 / 10.48 = 11.4.
+    assert_eq!(most(&placed), Some(7));
+    assert!(most(&slid) > most(&placed));
+}
+
+#[test]
+fn when_nothing_lies_there_a_cord_is_named_that_does() {
+    // A ring of 10 mm is too narrow for line of 6 mm.
+    let crowded = wish(mat(60.0, Some(40.0)), 10.0, 6.0);
+    assert!(fit(&crowded).is_empty());
+    let why = why_nothing_fits(&crowded);
+    let [
+        Misfit::NoneLies {
+            thinner_cord: Some(cord),
+            ..
+        },
+    ] = why[..]
+    else {
+        panic!("{why:?}");
+    };
+    assert!(cord < mm(6.0));
+    let thinner = wish(crowded.object.ground, 10.0, cord.get());
+    assert!(!fit(&thinner).is_empty());
+
+    let huge = wish(mat(3000.0, None), 1500.0, 2.0);
+    let why = why_nothing_fits(&huge);
+    let [
+        Misfit::NoneLies {
+            thicker_cord: Some(cord),
+            ..
+        },
+    ] = why[..]
+    else {
+        panic!("{why:?}");
+    };
+    assert!(
+        !fit(&FitWish {
+            cord,
+            ..wish(huge.object.ground, 1500.0, 2.0)
+        })
+        .is_empty()
+    );
+
+    let tight = FitWish {
+        in_place: true,
+        least_cover: LeastCover::Share(0.9),
+        ..wish(mm(20.0).into(), 30.0, 9.0)
+    };
+    let why = why_nothing_fits(&tight);
+    assert!(
+        matches!(
+            why[..],
+            [Misfit::NoRoomInPlace { .. }
+                | Misfit::CoverTooShort { .. }
+                | Misfit::CoverTooLong { .. }]
+        ),
+        "{why:?}"
+    );
+}
+
+fn any_ground() -> impl Strategy<Value = Ground> {
+    prop_oneof![
+        (10.0..60.0_f64).prop_map(|round| mm(round).into()),
+        (10.0..60.0_f64, 10.0..60.0_f64, 40.0..120.0_f64)
+            .prop_map(|(bottom, top, over)| taper(bottom, top, over)),
+        (15.0..70.0_f64).prop_map(|ball| Ground::Ball(mm(ball))),
+        (80.0..250.0_f64, prop::option::of(0.2..0.6_f64))
+            .prop_map(|(outer, hole)| mat(outer, hole.map(|share| share * outer))),
+    ]
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(24))]
+
+    /// On every ground what is offered can be rigged, for the cord that the offer says; and when nothing
+    /// is offered there is a reason.
+    #[test]
+    fn fit_never_offers_what_rig_refuses_on_any_ground(
+        ground in any_ground(),
+        cover in 15.0..80.0_f64,
+        cord in 2.0..7.0_f64,
+        in_place in any::<bool>(),
+    ) {
+        let tube = Tube::plain(ground.thickest());
+        let wish = FitWish {
+            in_place,
+            tube: (!in_place).then_some(&tube),
+            ..wish(ground, cover, cord)
+        };
+        let answers = fit(&wish);
+        for answer in &answers {
+            let open_to = (!answer.shape.is_tight()).then_some(answer.shape.width);
+            let job = RigJob {
+                finish: Some(Finish { around: ground, open_to }),
+                in_place,
+                ..RigJob::new(answer.counts, &tube, mm(cord))
+            };
+            let rig = rig(&job);
+            prop_assert!(rig.is_ok(), "{:?} {:?}", answer, rig);
+            let rig = rig.unwrap();
+            prop_assert!((rig.cord.to_cut().get() - answer.cord.get()).abs() < 1e-3 * answer.cord.get());
+            prop_assert!((rig.shape.width.get() - answer.shape.width.get()).abs() < 1e-3);
+        }
+        prop_assert_eq!(answers.is_empty(), !why_nothing_fits(&wish).is_empty());
+    }
+}
