@@ -254,7 +254,11 @@ fit-section = { $section ->
         [interwoven] Durcheinander gefädelt, zwei Buchten ineinander
         [near] Etwas kürzer oder länger als { $cover }
         [hampered] Mühsam auf diesem Rohr
-       *[further] Weitere, die { $cover } bedecken
+       *[further] { $ground ->
+            [ball] Weitere
+            [mat] Weitere
+           *[round] Weitere, die { $cover } bedecken
+        }
     }
 # Below the table, where a range begins with “~”.
 fit-unsure = ~: Fest durchgeholt kann ein solcher Knoten bis zu einem Fünftel schmaler werden, denn seine Schnüre rücken enger zusammen, als die Regel sagt.

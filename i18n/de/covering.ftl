@@ -22,7 +22,11 @@ ask-halves = { $asking ->
 ask-taper-length = Ein Stück, das dünner wird, braucht die Länge, auf der es das tut, und es ist keine angegeben: Gib sie als zu bedeckende Länge an, etwa 120mm.
 ask-end-thin = Das dünne Ende, { $end }, ist dünner als die Schnur von { $cord }: Nimm eine dünnere Schnur, oder lass den Knoten enden, wo der Gegenstand dicker ist.
 ask-hole-wide = Ein Loch von { $hole } passt nicht in eine Matte von { $outer }: Gib erst den äußeren Rand und dann das Loch an, etwa 150mm:60mm.
-ask-mat-cover = Eine Matte hat ihre Größe und daneben keine zu bedeckende Länge: Lass diese Länge weg, oder gib das Loch hinter dem äußeren Rand an, etwa 150mm:60mm.
+# $asking: ball or mat.
+ask-whole-cover = { $asking ->
+        [ball] Eine Kugel wird von Pol zu Pol bedeckt und braucht daneben keine zu bedeckende Länge: Lass diese Länge weg.
+       *[mat] Eine Matte hat ihre Größe und braucht daneben keine zu bedeckende Länge: Lass diese Länge weg, oder gib das Loch hinter dem äußeren Rand an, etwa 150mm:60mm.
+    }
 ask-in-place-unknown = An Ort und Stelle heißt yes (ja) oder no (nein), und „{ $given }“ ist keines davon: Sag yes für einen Knoten, der auf dem geknüpft wird, was er bedeckt.
 ask-in-place-nothing = An Ort und Stelle wird auf dem geknüpft, was bedeckt wird, und das ist nicht angegeben: Gib an, wie dick es ist, etwa --object 30mm.
 # $asking: tube, rows, pin, thread, wall, ring-width or tube-length.
@@ -63,9 +67,9 @@ fit-heading-taper = { $count ->
        *[other] ; die { $shown } besten zuerst.
     }
 fit-heading-ball = { $count ->
-        [0] Kein Knoten wird genau { $cover } lang auf einer Kugel von { $object } Durchmesser mit Schnur von { $cord }
-        [one] Ein Knoten bedeckt { $cover } auf einer Kugel von { $object } Durchmesser mit Schnur von { $cord }
-       *[other] { $count } Knoten bedecken { $cover } auf einer Kugel von { $object } Durchmesser mit Schnur von { $cord }
+        [0] Kein Knoten bedeckt gerade eine Kugel von { $object } Durchmesser mit Schnur von { $cord }
+        [one] Ein Knoten bedeckt eine Kugel von { $object } Durchmesser mit Schnur von { $cord }
+       *[other] { $count } Knoten bedecken eine Kugel von { $object } Durchmesser mit Schnur von { $cord }
     }{ $near ->
         [0] { "" }
         [one] , und einer kommt nahe daran

@@ -253,7 +253,11 @@ fit-section = { $section ->
         [interwoven] Interwoven, two bights nested
         [near] A little shorter or longer than { $cover }
         [hampered] Hard work on this tube
-       *[further] Others that cover { $cover }
+       *[further] { $ground ->
+            [ball] Others
+            [mat] Others
+           *[round] Others that cover { $cover }
+        }
     }
 # Below the table, where a range begins with “~”.
 fit-unsure = ~: drawn up tight, such a knot may come out up to a fifth narrower, since its cords lie closer than the rule says.

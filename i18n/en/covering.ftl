@@ -22,7 +22,11 @@ ask-halves = { $asking ->
 ask-taper-length = A taper needs the length over which it gets thinner and none is given: give it as the length to be covered, such as 120mm.
 ask-end-thin = The thin end of the taper, { $end }, is thinner than the cord of { $cord }: use a thinner cord, or let the knot end where the object is thicker.
 ask-hole-wide = A hole of { $hole } does not go into a mat of { $outer }: give the outer edge first and then the hole, such as 150mm:60mm.
-ask-mat-cover = A mat has its size and no length to be covered besides: leave that length out, or give the hole behind the outer edge, such as 150mm:60mm.
+# $asking: ball or mat.
+ask-whole-cover = { $asking ->
+        [ball] A ball is covered from pole to pole and takes no length to be covered besides: leave that length out.
+       *[mat] A mat has its size and takes no length to be covered besides: leave that length out, or give the hole behind the outer edge, such as 150mm:60mm.
+    }
 ask-in-place-unknown = In place is yes or no and “{ $given }” is neither: say yes for a knot that is tied on what it covers.
 ask-in-place-nothing = A knot in place is tied on what it covers and that is not named: say how thick it is, such as --object 30mm.
 # $asking: tube, rows, pin, thread, wall, ring-width or tube-length.
@@ -63,9 +67,9 @@ fit-heading-taper = { $count ->
        *[other] ; the { $shown } best first.
     }
 fit-heading-ball = { $count ->
-        [0] No knot comes out at just { $cover } on a ball { $object } across with { $cord } cord
-        [one] One knot covers { $cover } of a ball { $object } across with { $cord } cord
-       *[other] { $count } knots cover { $cover } of a ball { $object } across with { $cord } cord
+        [0] No knot covers just a ball { $object } across with { $cord } cord
+        [one] One knot covers a ball { $object } across with { $cord } cord
+       *[other] { $count } knots cover a ball { $object } across with { $cord } cord
     }{ $near ->
         [0] { "" }
         [one] , and one comes near

@@ -253,7 +253,11 @@ fit-section = { $section ->
         [interwoven] Entrelazados, dos senos anidados
         [near] Algo más cortos o más largos que { $cover }
         [hampered] Con trabajo de más en este tubo
-       *[further] Otros que cubren { $cover }
+       *[further] { $ground ->
+            [ball] Otros
+            [mat] Otros
+           *[round] Otros que cubren { $cover }
+        }
     }
 # Below the table, where a range begins with “~”.
 fit-unsure = ~: ceñido del todo, un nudo así puede salir hasta un quinto más estrecho, porque sus cabos se juntan más de lo que dice la regla.

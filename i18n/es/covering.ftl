@@ -22,7 +22,11 @@ ask-halves = { $asking ->
 ask-taper-length = Una pieza que se afina necesita el largo en el que lo hace y no se da ninguno: dalo como largo que se va a cubrir, por ejemplo 120mm.
 ask-end-thin = El extremo fino, de { $end }, es más fino que el cabo de { $cord }: usa un cabo más fino, o deja que el nudo acabe donde el objeto es más grueso.
 ask-hole-wide = Un hueco de { $hole } no cabe en una esterilla de { $outer }: da primero el borde de fuera y luego el hueco, por ejemplo 150mm:60mm.
-ask-mat-cover = Una esterilla tiene su tamaño y ningún largo que cubrir además: quita ese largo, o da el hueco detrás del borde de fuera, por ejemplo 150mm:60mm.
+# $asking: ball or mat.
+ask-whole-cover = { $asking ->
+        [ball] Una bola se cubre de polo a polo y no lleva además un largo que cubrir: quita ese largo.
+       *[mat] Una esterilla tiene su tamaño y no lleva además un largo que cubrir: quita ese largo, o da el hueco detrás del borde de fuera, por ejemplo 150mm:60mm.
+    }
 ask-in-place-unknown = Hecho en su sitio es yes (sí) o no, y «{ $given }» no es ninguno: di yes para un nudo que se hace sobre lo que cubre.
 ask-in-place-nothing = Un nudo hecho en su sitio se hace sobre lo que cubre y eso no se da: di qué grueso tiene, por ejemplo --object 30mm.
 # $asking: tube, rows, pin, thread, wall, ring-width or tube-length.
@@ -63,9 +67,9 @@ fit-heading-taper = { $count ->
        *[other] ; primero los { $shown } mejores.
     }
 fit-heading-ball = { $count ->
-        [0] Ningún nudo sale con { $cover } justos en una bola de { $object } de diámetro con cabo de { $cord }
-        [one] Un nudo cubre { $cover } de una bola de { $object } de diámetro con cabo de { $cord }
-       *[other] { $count } nudos cubren { $cover } de una bola de { $object } de diámetro con cabo de { $cord }
+        [0] Ningún nudo cubre justo una bola de { $object } de diámetro con cabo de { $cord }
+        [one] Un nudo cubre una bola de { $object } de diámetro con cabo de { $cord }
+       *[other] { $count } nudos cubren una bola de { $object } de diámetro con cabo de { $cord }
     }{ $near ->
         [0] { "" }
         [one] , y uno se queda cerca

@@ -255,7 +255,11 @@ fit-section = { $section ->
         [interwoven] Entrelacés, deux ganses emboîtées
         [near] Un peu plus courts ou plus longs que { $cover }
         [hampered] Malaisés sur ce tube
-       *[further] D’autres qui couvrent { $cover }
+       *[further] { $ground ->
+            [ball] Autres
+            [mat] Autres
+           *[round] D’autres qui couvrent { $cover }
+        }
     }
 # Below the table, where a range begins with “~”.
 fit-unsure = ~ : serré à fond, un tel nœud peut être jusqu’à un cinquième plus étroit, car ses cordons se rapprochent plus que ne le dit la règle.

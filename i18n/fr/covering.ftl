@@ -22,7 +22,11 @@ ask-halves = { $asking ->
 ask-taper-length = Une pièce qui s’amincit demande la longueur sur laquelle elle le fait, et aucune n’est donnée : donnez-la comme longueur à couvrir, par exemple 120mm.
 ask-end-thin = Le bout mince, de { $end }, est plus mince que le cordon de { $cord } : prenez un cordon plus fin, ou arrêtez le nœud là où l’objet est plus gros.
 ask-hole-wide = Un trou de { $hole } ne tient pas dans un tapis de { $outer } : donnez d’abord le bord extérieur, puis le trou, par exemple 150mm:60mm.
-ask-mat-cover = Un tapis a sa taille, et pas de longueur à couvrir en plus : retirez cette longueur, ou donnez le trou après le bord extérieur, par exemple 150mm:60mm.
+# $asking: ball or mat.
+ask-whole-cover = { $asking ->
+        [ball] Une boule se couvre d’un pôle à l’autre et ne prend pas de longueur à couvrir en plus : retirez cette longueur.
+       *[mat] Un tapis a sa taille et ne prend pas de longueur à couvrir en plus : retirez cette longueur, ou donnez le trou après le bord extérieur, par exemple 150mm:60mm.
+    }
 ask-in-place-unknown = Fait sur place se dit yes (oui) ou no (non), et « { $given } » n’est ni l’un ni l’autre : dites yes pour un nœud fait sur ce qu’il couvre.
 ask-in-place-nothing = Un nœud fait sur place se fait sur ce qu’il couvre, et cela n’est pas donné : dites son diamètre, par exemple --object 30mm.
 # $asking: tube, rows, pin, thread, wall, ring-width or tube-length.
@@ -64,9 +68,9 @@ fit-heading-taper = { $count ->
        *[other] { " " }; les { $shown } meilleurs d’abord.
     }
 fit-heading-ball = { $count ->
-        [0] Aucun nœud ne fait juste { $cover } sur une boule de { $object } de diamètre avec un cordon de { $cord }
-        [one] Un seul nœud couvre { $cover } d’une boule de { $object } de diamètre avec un cordon de { $cord }
-       *[other] { $count } nœuds couvrent { $cover } d’une boule de { $object } de diamètre avec un cordon de { $cord }
+        [0] Aucun nœud ne couvre juste une boule de { $object } de diamètre avec un cordon de { $cord }
+        [one] Un seul nœud couvre une boule de { $object } de diamètre avec un cordon de { $cord }
+       *[other] { $count } nœuds couvrent une boule de { $object } de diamètre avec un cordon de { $cord }
     }{ $near ->
         [0] { "" }
         [one] , et un autre s’en approche

@@ -216,11 +216,7 @@ impl SetupForm {
         }
         if ground.is_some() || said_cover.is_some() {
             let around = ground.unwrap_or_else(|| setup.tube.diameter.into());
-            let cover = match around {
-                // Of what has an end the whole is covered, as far as a tight knot goes.
-                Ground::Ball(_) | Ground::Flat { hole: None, .. } if said_cover.is_none() => None,
-                around => self.cover_of(around)?,
-            };
+            let cover = self.cover_of(around)?;
             let open_to = cover.and_then(|cover| open_to(&setup, counts, around, cover));
             setup.finish = Some(Finish { around, open_to });
         }
@@ -234,7 +230,8 @@ fn needed<T>(field: SetupField, said: Option<T>) -> Result<T, SetupError> {
 }
 
 /// Whether reaching `cover` means to open the knot, and how far, by the rule that [`fit`] goes by: a
-/// tight knot may be wider, and the widest narrower, by as much as [`FitWish::tolerance`].
+/// tight knot may be wider, and the widest narrower, by as much as [`FitWish::tolerance`]. Over a ball and
+/// as a mat it reaches as far as it goes.
 fn open_to(
     setup: &Setup,
     counts: Counts,
@@ -242,6 +239,11 @@ fn open_to(
     cover: Millimetres,
 ) -> Option<Millimetres> {
     let braid = setup.braid(counts, around);
+    if matches!(around, Ground::Ball(_) | Ground::Flat { .. }) {
+        let range = WidthRange::of(&braid, LeastCover::default())?;
+        let is_opened = range.widest.get() > range.tight.get() * (1.0 + 1e-9);
+        return is_opened.then_some(range.widest);
+    }
     let tight = braid.tight().ok()?;
     let tolerance = FitWish::new(Object::new(around, cover), setup.cord.diameter).tolerance;
     let beyond = tight.width.get() - cover.get();

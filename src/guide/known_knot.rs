@@ -2,8 +2,8 @@
 
 use super::FitQuestion;
 use crate::bench::{
-    Braid, Counts, DrawnUp, FitAnswer, FitFilter, FitWish, MOST_LEADS_AND_BIGHTS, MOST_PASSES,
-    Millimetres, Object, RigCaution, RigError, WidthRange,
+    Braid, Counts, DrawnUp, FitAnswer, FitFilter, FitWish, Ground, MOST_LEADS_AND_BIGHTS,
+    MOST_PASSES, Millimetres, Object, RigCaution, RigError, WidthRange,
 };
 
 /// Leads and bights of a knot that the tyer has in mind.
@@ -233,13 +233,19 @@ impl FitQuestion {
     fn verdict(&self, counts: Counts, range: WidthRange, answers: &[FitAnswer]) -> KnownVerdict {
         let cover = self.object.cover;
         let tolerance = FitWish::new(self.object, self.cord.diameter).tolerance;
-        if range.tight.get() > cover.get() + tolerance.get() {
+        // A ball and a mat are covered as far as the knot goes, and what does not hide them is no answer.
+        let is_whole = matches!(self.object.ground, Ground::Ball(_) | Ground::Flat { .. });
+        if !is_whole && range.tight.get() > cover.get() + tolerance.get() {
             return KnownVerdict::TooWide;
         }
-        if range.widest.get() < cover.get() - tolerance.get() {
+        if !is_whole && range.widest.get() < cover.get() - tolerance.get() {
             return KnownVerdict::TooNarrow;
         }
-        let width = range.nearest(cover);
+        let width = if is_whole {
+            range.widest
+        } else {
+            range.nearest(cover)
+        };
         let cautions = match self.on_tube(counts, range, width) {
             Ok(cautions) => cautions,
             Err(error) => return KnownVerdict::NotOnTube(error),
@@ -247,6 +253,9 @@ impl FitQuestion {
         let answer = answers
             .iter()
             .find(|answer| answer.counts.passes() == counts.passes());
+        if is_whole && answer.is_none() {
+            return KnownVerdict::TooNarrow;
+        }
         if let (Some(answer), Some(at_hand)) = (answer, self.have)
             && answer.cord > at_hand
         {

@@ -61,6 +61,7 @@ impl Words {
     pub fn fit_section(&self, question: &FitQuestion, section: FitSection) -> String {
         let args = fluent_args! {
             "section" => section.selector(), "cover" => fine(question.object.cover),
+            "ground" => ground_kind(question.object.ground),
         };
         self.text("fit-section", &args)
     }

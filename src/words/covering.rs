@@ -70,7 +70,7 @@ impl Words {
                 "ask-hole-wide",
                 &fluent_args! { "outer" => fine(*outer), "hole" => fine(*hole) },
             ),
-            GroundError::MatWithCover => self.sentence("ask-mat-cover", &fluent_args! {}),
+            GroundError::WholeWithCover(said) => self.sentence("ask-whole-cover", &asking(*said)),
             GroundError::InPlaceUnknown { given } => self.sentence(
                 "ask-in-place-unknown",
                 &fluent_args! { "given" => given.as_str() },

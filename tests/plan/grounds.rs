@@ -75,8 +75,13 @@ fn each_thing_wrong_with_a_ground_has_its_sentence() {
         ),
         (
             fit(&["--mat", "150mm", "--cover", "40mm"]),
-            "A mat has its size and no length to be covered besides: leave that length out, or give the \
-             hole behind the outer edge, such as 150mm:60mm.",
+            "A mat has its size and takes no length to be covered besides: leave that length out, or \
+             give the hole behind the outer edge, such as 150mm:60mm.",
+        ),
+        (
+            fit(&["--ball", "38mm", "--cover", "40mm"]),
+            "A ball is covered from pole to pole and takes no length to be covered besides: leave that \
+             length out.",
         ),
         (
             rig(&["--cord", "3", "--mat", "150mm", "--tube", "45mm"]),
@@ -135,6 +140,110 @@ fn each_thing_wrong_with_a_ground_has_its_sentence() {
         ),
     ] {
         assert_eq!(refused(&args), sentence, "{args:?}");
+    }
+}
+
+/// What the loft covers, as the README has it typed.
+struct Job {
+    /// What it is tied on.
+    ground: &'static [&'static str],
+    /// How it is called in the documents.
+    form: Value,
+    is_in_place: bool,
+    /// In the headings of `fit` and of `rig`.
+    told: [&'static str; 2],
+}
+
+fn jobs() -> [Job; 5] {
+    [
+        Job {
+            ground: &["--object", "32mm:26mm", "--cover", "60mm", "--tube", "45mm"],
+            form: json!({ "kind": "taper", "bottom_mm": 32.0, "top_mm": 26.0, "over_mm": 60.0 }),
+            is_in_place: false,
+            told: [
+                " cover 60 mm of a taper from 32 mm to 26 mm with 3 mm cord",
+                ", on a tube 45 mm across, for a taper from 32 mm to 26 mm, with 3 mm cord",
+            ],
+        },
+        Job {
+            ground: &["--object", "28mm", "--cover", "40mm", "--in-place"],
+            form: json!({ "kind": "round", "diameter_mm": 28.0 }),
+            is_in_place: true,
+            told: [
+                " cover 40 mm of an object 28 mm across with 3 mm cord",
+                ", in place on an object 28 mm across with 3 mm cord",
+            ],
+        },
+        Job {
+            ground: &["--ball", "38mm", "--tube", "45mm"],
+            form: json!({ "kind": "ball", "diameter_mm": 38.0 }),
+            is_in_place: false,
+            told: [
+                " cover a ball 38 mm across with 3 mm cord",
+                ", on a tube 45 mm across, for a ball 38 mm across, with 3 mm cord",
+            ],
+        },
+        Job {
+            ground: &["--mat", "150mm"],
+            form: json!({ "kind": "mat", "outer_mm": 150.0 }),
+            is_in_place: true,
+            told: [
+                " make a mat of 150 mm with 3 mm cord",
+                ", flat on a board, 150 mm from edge to edge with 3 mm cord",
+            ],
+        },
+        Job {
+            ground: &["--mat", "15:6cm"],
+            form: json!({ "kind": "mat", "outer_mm": 150.0, "hole_mm": 60.0 }),
+            is_in_place: true,
+            told: [
+                " make a mat of 150 mm with a hole of 60 mm with 3 mm cord",
+                ", flat on a board, 150 mm from edge to edge with 3 mm cord",
+            ],
+        },
+    ]
+}
+
+#[test]
+fn what_fits_a_ground_is_rigged_and_told_there() {
+    for job in jobs() {
+        let ground = [&["--cord", "3mm"][..], job.ground].concat();
+        let fit = [&["fit"][..], &ground].concat();
+        let heading = printed(&fit);
+        assert!(heading.contains(job.told[0]), "{heading}");
+        let found = document(&[&fit[..], &["--json"]].concat());
+        assert_eq!(found["ground"], job.form);
+        assert_eq!(found["in_place"], job.is_in_place);
+        let knots = found["knots"].as_array().unwrap();
+        assert!(!knots.is_empty(), "{ground:?}");
+        // The first, the last, and some in between.
+        for knot in knots
+            .iter()
+            .step_by(knots.len().div_ceil(5))
+            .chain(knots.last())
+        {
+            let [leads, bights, nested, passes] =
+                ["leads", "bights", "nested", "passes"].map(|field| knot[field].to_string());
+            let named = [
+                "--leads", &leads, "--bights", &bights, "--nested", &nested, "--passes", &passes,
+            ];
+            let told = printed(&[&["rig"], &named[..], &ground].concat());
+            assert!(
+                told.lines().next().unwrap().ends_with(job.told[1]),
+                "{told}"
+            );
+            let rig = document(&[&["rig", "--json"], &named[..], &ground].concat());
+            assert_eq!(rig["ground"], job.form);
+            assert_eq!(rig["cord_mm"], knot["cord_mm"], "{knot}");
+            assert_eq!(rig["hole_mm"], knot["hole_mm"]);
+            assert_eq!(rig["bare_mm"], knot["bare_mm"]);
+        }
+        let [leads, bights] = ["leads", "bights"].map(|field| knots[0][field].to_string());
+        let passes = knots[0]["passes"].to_string();
+        let named = ["--leads", &leads, "--bights", &bights, "--passes", &passes];
+        let steps = document(&[&["steps", "--json"], &named[..], &ground].concat());
+        assert_eq!(steps["ground"], job.form);
+        assert_eq!(steps.get("in_place").is_some(), job.is_in_place);
     }
 }
 

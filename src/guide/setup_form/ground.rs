@@ -88,22 +88,23 @@ impl SetupForm {
     /// the way from the edge to the hole, of a ball from pole to pole.
     ///
     /// # Errors
-    /// [`SetupError::Length`], and [`GroundError::MatWithCover`].
+    /// [`SetupError::Length`], and [`GroundError::WholeWithCover`].
     pub(in crate::guide) fn cover_of(
         &self,
         ground: Ground,
     ) -> Result<Option<Millimetres>, SetupError> {
         let said = self.length(SetupField::Cover)?;
-        match ground {
-            Ground::Flat { .. } if said.is_some() => Err(GroundError::MatWithCover.into()),
+        let (whole, field) = match ground {
             Ground::Flat { outer, hole } => {
                 let hole = hole.map_or(0.0, Millimetres::get);
-                Ok(Millimetres::new((outer.get() - hole) / 2.0).ok())
+                ((outer.get() - hole) / 2.0, SetupField::Mat)
             }
-            Ground::Ball(diameter) if said.is_none() => {
-                Ok(Millimetres::new(diameter.get() * PI / 2.0).ok())
-            }
-            _ => Ok(said),
+            Ground::Ball(diameter) => (diameter.get() * PI / 2.0, SetupField::Ball),
+            Ground::Round(_) | Ground::Taper { .. } => return Ok(said),
+        };
+        match said {
+            Some(_) => Err(GroundError::WholeWithCover(field).into()),
+            None => Ok(Millimetres::new(whole).ok()),
         }
     }
 

@@ -49,9 +49,9 @@ pub enum GroundError {
         /// Across the hole.
         hole: Millimetres,
     },
-    /// A mat, and a length to be covered.
-    #[error("a mat has its size, and no length to be covered besides")]
-    MatWithCover,
+    /// A ball or a mat, which is covered whole, and a length to be covered.
+    #[error("{0:?} is covered whole, and a length to be covered is said besides")]
+    WholeWithCover(SetupField),
     /// Neither yes nor no.
     #[error("in place is yes or no, not {given:?}")]
     InPlaceUnknown {
@@ -78,7 +78,7 @@ impl GroundError {
             | Self::InPlaceWithTube(field)
             | Self::MatWithTube(field) => *field,
             Self::EndTooThin { .. } | Self::InPlaceOnNothing => SetupField::Object,
-            Self::TaperWithoutCover | Self::MatWithCover => SetupField::Cover,
+            Self::TaperWithoutCover | Self::WholeWithCover(_) => SetupField::Cover,
             Self::HoleTooWide { .. } => SetupField::Mat,
             Self::InPlaceUnknown { .. } => SetupField::InPlace,
         }
