@@ -196,7 +196,7 @@ shape-too-full = { $bights } Buchten in { $passes ->
     }.
 shape-narrower = Dieser Knoten wird mindestens { $least } breit und kann nicht bloß { $given } bedecken: Nimm weniger Parten, oder bedecke mehr.
 rig-cord-short = Dieser Knoten braucht { $needed } Schnur, und vorhanden sind { $at_hand }: Nimm mehr Schnur, weniger Parten oder weniger Durchgänge.
-rig-with-what = Rohr und Schnur sind nicht angegeben: Füge sie hinzu, etwa --tube 45mm --rows 14,20 --cord 4mm.
+rig-with-what = Rohr und Schnur sind nicht angegeben: Füge sie hinzu, etwa --tube 45mm --rows 14,20 --cord 4mm, oder das, worauf an Ort und Stelle geknüpft wird, etwa --object 30mm --in-place --cord 4mm.
 
 ## Why nothing fits, and what would
 

@@ -195,7 +195,7 @@ shape-too-full = { $bights } bights in { $passes ->
     }.
 shape-narrower = This knot is { $least } wide at the least and cannot cover just { $given }: use fewer leads, or cover more.
 rig-cord-short = This knot takes { $needed } of cord and there are { $at_hand }: use more cord, fewer leads or fewer passes.
-rig-with-what = No tube and cord are given: add them, such as --tube 45mm --rows 14,20 --cord 4mm.
+rig-with-what = No tube and cord are given: add them, such as --tube 45mm --rows 14,20 --cord 4mm, or what it is tied on in place, such as --object 30mm --in-place --cord 4mm.
 
 ## Why nothing fits, and what would
 

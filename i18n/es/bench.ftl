@@ -195,7 +195,7 @@ shape-too-full = { $bights } senos en { $passes ->
     }.
 shape-narrower = Este nudo tiene como mínimo { $least } de ancho y no puede cubrir solo { $given }: usa menos ramales, o cubre más.
 rig-cord-short = Este nudo lleva { $needed } de cabo y hay { $at_hand }: toma más cabo, menos ramales o menos pasadas.
-rig-with-what = No se dan tubo ni cabo: añádelos, por ejemplo --tube 45mm --rows 14,20 --cord 4mm.
+rig-with-what = No se dan tubo ni cabo: añádelos, por ejemplo --tube 45mm --rows 14,20 --cord 4mm, o aquello sobre lo que se hace en su sitio, por ejemplo --object 30mm --in-place --cord 4mm.
 
 ## Why nothing fits, and what would
 

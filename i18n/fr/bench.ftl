@@ -195,7 +195,7 @@ shape-too-full = { $bights } ganses en { $passes ->
     }.
 shape-narrower = Ce nœud a au moins { $least } de large et ne peut pas couvrir seulement { $given } : prenez moins de brins, ou couvrez davantage.
 rig-cord-short = Ce nœud demande { $needed } de cordon, et il y en a { $at_hand } : prenez plus de cordon, moins de brins ou moins de passes.
-rig-with-what = Ni tube ni cordon ne sont donnés : ajoutez-les, par exemple --tube 45mm --rows 14,20 --cord 4mm.
+rig-with-what = Ni tube ni cordon ne sont donnés : ajoutez-les, par exemple --tube 45mm --rows 14,20 --cord 4mm, ou ce sur quoi il se fait sur place, par exemple --object 30mm --in-place --cord 4mm.
 
 ## Why nothing fits, and what would
 

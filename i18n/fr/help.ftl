@@ -43,12 +43,12 @@ help-cords = Comment vous appelez les cordons : un nom pour chaque circuit, ou 
 
 ## Object, cord and tube.
 
-help-object = Diamètre de l’objet ; s’il s’amincit, ceux de ses deux bouts, celui du bas d’abord
+help-object = Diamètre de l’objet ; s’il s’amincit, ceux de ses deux bouts, celui du bas d’abord
 help-girth = Tour de l’objet, au lieu de son diamètre
 help-ball = Diamètre d’une boule à couvrir, au lieu d’un objet
-help-mat = Un tapis plat, au lieu d’un objet : d’un bord à l’autre, et son trou après un deux-points
-help-in-place = Le faire sur ce qu’il couvre, sans tube : rien n’est enfilé
-help-cover = Longueur de l’objet à couvrir ; s’il s’amincit, la longueur sur laquelle il le fait
+help-mat = Un tapis plat, au lieu d’un objet : d’un bord à l’autre, et son trou après un deux-points
+help-in-place = Le faire sur ce qu’il couvre, sans tube : rien n’est enfilé
+help-cover = Longueur de l’objet à couvrir ; s’il s’amincit, la longueur sur laquelle il le fait
 help-cord = Le cordon : son épaisseur, une norme comme III ou 550, ou le nom d’un cordon gardé
 help-firm = Ce qu’est le cordon : hard (dur : rond, garde sa forme), soft (souple : tressé ou câblé) ou flat (plat : ruban, tresse creuse) [sinon : soft, ou comme il a été gardé]
 help-cord-give = À quelle distance sont deux passages du cordon avec un autre entre eux, en épaisseurs de cordon, comme 1,7 ; au lieu de --firm

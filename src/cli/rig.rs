@@ -12,7 +12,9 @@ use super::options::KnotOptions;
 use super::print::{json, print, rounded};
 use super::setup_options::{PriceOptions, SetupOptions, ledger, presets_failed, presets_for};
 use crate::bench::{Circle, Counts, Layout, Millimetres, Prices, Rig, RimTape, RingPins};
-use crate::guide::{AtOnce, Labour, Place, Presets, Script, Setup, Task, What};
+use crate::guide::{
+    AtOnce, GroundError, Labour, Place, Presets, Script, Setup, SetupError, SetupField, Task, What,
+};
 use crate::shelf::{PresetsFile, ShelfError, ShelfReading};
 use crate::words::{Shown, Words};
 
@@ -56,6 +58,15 @@ pub(super) fn run(asked: &RigOptions, set: Prices, words: &Words) -> Result<(), 
     else {
         return Err(Complaint::input(words.plainly("rig-with-what", &[])));
     };
+    if setup.in_place && tube_name.is_some() {
+        // What stands for the tube is the thing itself.
+        let error = SetupError::from(if setup.ground().is_flat() {
+            GroundError::MatWithTube(SetupField::Tube)
+        } else {
+            GroundError::InPlaceWithTube(SetupField::Tube)
+        });
+        return Err(Complaint::input(words.setup_error(&error)));
+    }
     keep(setup, tube_name.as_deref(), cord_name.as_deref())
         .map_err(|error| presets_failed(&error, words))?
         .hand_on(&mut ErrorLines::new(words));

@@ -118,6 +118,10 @@ fn each_thing_wrong_with_a_ground_has_its_sentence() {
              and slide the knot on from the tube.",
         ),
         (
+            rig(&["--cord", "3", "--mat", "150mm", "--keep-tube", "cork"]),
+            "A mat is tied flat on a board and takes no tube: leave that out.",
+        ),
+        (
             rig(&["--cord", "3", "--in-place"]),
             "A knot in place is tied on what it covers and that is not named: say how thick it is, such \
              as --object 30mm.",

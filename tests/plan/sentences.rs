@@ -221,7 +221,8 @@ fn each_tube_and_cord_that_do_not_take_the_knot_have_their_sentence() {
         ),
         (
             vec!["rig", "--leads", "5", "--bights", "6"],
-            "No tube and cord are given: add them, such as --tube 45mm --rows 14,20 --cord 4mm.",
+            "No tube and cord are given: add them, such as --tube 45mm --rows 14,20 --cord 4mm, or what it \
+             is tied on in place, such as --object 30mm --in-place --cord 4mm.",
         ),
         (
             [&RING[..], &[]].concat(),

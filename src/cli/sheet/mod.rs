@@ -218,18 +218,23 @@ impl SheetArgs {
     }
 }
 
-/// The tube and where its pins go, when a tube is named.
+/// The tube and where its pins go, when a tube is named; or what the knot is tied on in place, and where
+/// its marks go, or the pins of a board.
 fn pinned(
     setup: &SetupOptions,
     plan: &Plan,
     words: &Words,
 ) -> Result<Option<(Tube, Layout)>, Complaint> {
     let form = setup.form(words)?;
+    let sentence = |error| Complaint::input(words.setup_error(&error));
+    if form.is_in_place().map_err(sentence)? {
+        let equipped = setup.equip(plan.clone(), words)?;
+        let rig = equipped.rig().unwrap_or_default();
+        let laid = equipped.setup().zip(rig);
+        return Ok(laid.map(|(setup, rig)| (setup.tube.clone(), rig.layout.clone())));
+    }
     let presets = presets_for(&form, words)?;
-    let tube = form
-        .tube(&presets)
-        .map_err(|error| Complaint::input(words.setup_error(&error)))?;
-    let Some(tube) = tube else {
+    let Some(tube) = form.tube(&presets).map_err(sentence)? else {
         return Ok(None);
     };
     let knot = plan.knot();
