@@ -16,7 +16,7 @@ use std::time::Duration;
 
 use marlinspeak::pedal::{Heard, Knock, KnockDetector, RowDetector};
 use no_knocks::{PART, SOUNDS, SPEECH_RATE, Sound};
-use physics::{Body, Dice, MATTERS, Noise, ROOMS, Room, add, level, loudest, noise};
+use physics::{Body, Dice, Noise, ROOMS, Room, Struck, add, level, loudest, noise};
 
 /// What came out of the ear, and when: at the end of a block of this many seconds, as a sound card
 /// hands it over.
@@ -52,12 +52,27 @@ struct Knocked {
 
 /// Somebody knocks `count` times on a bench, noise being so many decibels under each knock.
 fn knocked(seed: u64, count: usize, under: f64, kind: Noise) -> Knocked {
+    struck(Struck::Bench, seed, count, |length, rate, dice| {
+        let hisses = 10f64.powf(-under / 20.0) as f32;
+        let hiss = noise(kind, length, rate, dice).into_iter();
+        hiss.map(|sample| sample * hisses).collect()
+    })
+}
+
+/// Somebody strikes something `count` times, while something else sounds: of so many samples, at a
+/// rate in hertz, with a level against that of the softest knock.
+fn struck(
+    what: Struck,
+    seed: u64,
+    count: usize,
+    beside: impl FnOnce(usize, f64, &mut Dice) -> Vec<f32>,
+) -> Knocked {
     let mut dice = Dice::new(seed * 31 + 5);
     let rate = [16_000.0, 8_000.0, 44_100.0, 48_000.0][(seed % 4) as usize];
     let microphone = [0.5, 0.05, 0.005][(seed % 3) as usize];
-    let bench = Body::bench(MATTERS[dice.pick(3)], &mut dice);
+    let (bench, contact) = Body::of(what, &mut dice);
     let place = bench.place(&mut dice);
-    let (pace, contact) = (dice.between(0.17, 0.40), dice.between(0.0008, 0.004));
+    let pace = dice.between(0.17, 0.40);
     let mut at = dice.between(4.0, 6.0);
     let mut dry = vec![0.0; ((at + 0.6 * count as f64 + 1.0) * rate) as usize];
     let mut times = Vec::new();
@@ -76,10 +91,9 @@ fn knocked(seed: u64, count: usize, under: f64, kind: Noise) -> Knocked {
         loudest(&sound[start..start + (0.07 * rate) as usize], rate)
     });
     let softest = softest.fold(f64::MAX, f64::min);
-    let hiss = noise(kind, sound.len(), rate, &mut dice);
-    let hisses = 10f64.powf(-under / 20.0);
-    for (sample, hiss) in sound.iter_mut().zip(hiss) {
-        let heard = f64::from(*sample) / softest + f64::from(hiss) * hisses;
+    let beside = beside(sound.len(), rate, &mut dice);
+    for (sample, beside) in sound.iter_mut().zip(beside) {
+        let heard = f64::from(*sample) / softest + f64::from(beside);
         *sample = (heard * microphone) as f32;
     }
     Knocked { sound, times, rate }
@@ -139,6 +153,56 @@ fn three_knocks_are_three_and_one_is_one() {
     assert!(taken * 100 >= all * 95, "{taken} of {all}");
 }
 
+/// How many rows of two strokes are taken as such, of so many.
+fn doubles_taken(of: u64, row: impl Fn(u64) -> Knocked) -> u64 {
+    let is_taken = |seed: &u64| {
+        let row = row(*seed);
+        let told = knocks(&row.sound, row.rate);
+        let numbers: Vec<u8> = told.iter().map(|(_, knock)| knock.number).collect();
+
+        numbers.ends_with(&[1, 2])
+            && (told[told.len() - 1].1.at.as_secs_f64() - row.times[1]).abs() < 0.03
+    };
+    (0..of).filter(is_taken).count() as u64
+}
+
+#[test]
+fn claps_stamps_and_taps_on_the_tube_serve_as_well() {
+    for what in [Struck::Clap, Struck::Stamp, Struck::Tube] {
+        let of = 40;
+        let taken = doubles_taken(of, |seed| {
+            struck(what, seed, 2, |length, rate, dice| {
+                let hiss = noise(Noise::Pink, length, rate, dice).into_iter();
+                hiss.map(|sample| sample * 0.1).collect()
+            })
+        });
+        println!("{what:?}, pink noise 20 dB under: {taken} of {of}");
+        assert!(taken * 100 >= of * 95, "{what:?}: {taken} of {of}");
+    }
+}
+
+#[test]
+fn two_knocks_are_taken_while_the_program_speaks() {
+    let mut dice = Dice::new(77);
+    let voice = no_knocks::speech("en", 165, 60.0, &mut dice);
+    let loud = loudest(&voice, SPEECH_RATE) as f32;
+    for (under, least) in [(18.0, 95), (12.0, 85), (6.0, 50)] {
+        let of = 40;
+        let taken = doubles_taken(of, |seed| {
+            struck(Struck::Bench, seed, 2, |length, rate, dice| {
+                let from = dice.between(0.0, 40.0) * SPEECH_RATE;
+                let at = |sample: usize| (from + sample as f64 * SPEECH_RATE / rate) as usize;
+                let softer = 10f32.powf(-under / 20.0) / loud;
+                (0..length)
+                    .map(|sample| voice[at(sample)] * softer)
+                    .collect()
+            })
+        });
+        println!("the voice {under} dB under at its loudest: {taken} of {of}");
+        assert!(taken * 100 >= of * least, "{under} dB: {taken} of {of}");
+    }
+}
+
 #[test]
 fn a_row_is_over_half_a_second_after_its_last_knock() {
     let row = knocked(4, 2, 40.0, Noise::Pink);
@@ -180,6 +244,16 @@ fn false_rows(sound: Sound, parts: u64) -> usize {
         parts as f64 * PART / 60.0
     );
     rows
+}
+
+#[test]
+#[ignore = "an hour of rain"]
+#[ignore = "an hour of rain"]
+fn an_hour_of_rain() {
+    fn an_hour_of_rain() {
+        assert!(false_rows(Sound::Rain, 120) <= 2);
+        assert!(false_rows(Sound::Rain, 120) <= 2);
+    }
 }
 
 #[test]
@@ -226,8 +300,8 @@ fn the_whole_bench() {
     two_knocks(200);
     for sound in SOUNDS {
         let rows = false_rows(sound, 120);
-        // A drop of rain on the roof above the bench is a knock on wood: some are taken for one.
-        let most = if sound == Sound::Rain { 6 } else { 1 };
+        // A drop of rain on the roof above the bench is a knock on wood: two are taken for one.
+        let most = if sound == Sound::Rain { 2 } else { 1 };
         assert!(rows <= most, "{sound:?}: {rows} in an hour");
     }
     let rows = in_speech(60.0);

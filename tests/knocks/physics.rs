@@ -51,6 +51,19 @@ pub enum Matter {
 
 pub const MATTERS: [Matter; 3] = [Matter::Wood, Matter::Metal, Matter::Plastic];
 
+/// What a knock is made with. The figures of all but the bench are from memory.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Struck {
+    /// Knuckles, or the elbow, on the bench.
+    Bench,
+    /// Hands that clap.
+    Clap,
+    /// A foot that stamps.
+    Stamp,
+    /// A finger on the tube.
+    Tube,
+}
+
 /// One way in which a body rings.
 #[derive(Clone, Copy, Debug)]
 pub struct Mode {
@@ -98,6 +111,38 @@ impl Body {
             hertz += apart * dice.between(0.3, 1.7) * (1.0 + modes.len() as f64 / 24.0);
         }
         Self(modes)
+    }
+
+    /// What else serves as a knock.
+    fn other(struck: Struck, dice: &mut Dice) -> Self {
+        // How many modes, from and to in hertz, and how long they ring, in seconds.
+        let (count, hertz, t60) = match struck {
+            // Hollow hands, and the air between them.
+            Struck::Clap => (8, 400.0..1200.0, 0.012..0.04),
+            // A floor of boards that a heel comes down on.
+            Struck::Stamp => (14, 60.0..700.0, 0.05..0.2),
+            // A tube of plastic or cardboard of 45 mm, held in the hand: what rings is its wall.
+            Struck::Tube | Struck::Bench => (10, 300.0..1800.0, 0.02..0.08),
+        };
+        let mode = |_| Mode {
+            hertz: dice.between(hertz.start, hertz.end),
+            t60: dice.between(t60.start, t60.end),
+            part: 1.0,
+        };
+        Self((0..count).map(mode).collect())
+    }
+
+    /// What is struck, and for how long, in seconds.
+    pub fn of(struck: Struck, dice: &mut Dice) -> (Self, f64) {
+        match struck {
+            Struck::Bench => {
+                let matter = MATTERS[dice.pick(3)];
+                (Self::bench(matter, dice), dice.between(0.0008, 0.004))
+            }
+            Struck::Clap => (Self::other(struck, dice), dice.between(0.0008, 0.002)),
+            Struck::Stamp => (Self::other(struck, dice), dice.between(0.004, 0.01)),
+            Struck::Tube => (Self::other(struck, dice), dice.between(0.0008, 0.003)),
+        }
     }
 
     /// A place on it: how much of each mode is there.

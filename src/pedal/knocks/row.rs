@@ -7,7 +7,7 @@ use super::tuning::Tuning;
 
 /// Onsets that are remembered; more do not come in the second and a half that counts.
 const REMEMBERED: usize = 32;
-/// How long onsets tell that much is going on: a second and a half, in looks.
+/// How long onsets tell that much is going on at once: a second and a half, in looks.
 const BUSY_FOR: usize = 600;
 /// Within 50 ms a second onset is the echo of the first, in looks.
 const ECHO: usize = 20;
@@ -116,12 +116,16 @@ impl Row {
 
     /// Whether a knock can be the first of a row: before it there was quiet.
     fn may_begin(&self, onset: &Onset, tuning: &Tuning) -> bool {
-        let lately = self.recent.iter().filter(|(at, peak)| {
-            at + BUSY_FOR > onset.at && at + ECHO < onset.at && *peak > onset.peak - 10.0
-        });
+        let lately = |long: usize, under: f32| {
+            let lately = self.recent.iter().filter(|(at, peak)| {
+                at + long > onset.at && at + ECHO < onset.at && *peak > onset.peak - under
+            });
+            lately.count()
+        };
         onset.before <= -tuning.quiet
             && onset.rise >= (0.6 * onset.over_floor).min(tuning.first_rise_most)
-            && lately.count() < tuning.busy
+            && lately(BUSY_FOR, 10.0) < tuning.busy
+            && lately(tuning.often_for, 13.0) < tuning.often
     }
 }
 

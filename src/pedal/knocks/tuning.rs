@@ -101,6 +101,10 @@ pub struct Tuning {
     /// Onsets within 10 dB of a knock in the second and a half before it: with so many it is rain,
     /// typing or a drum, and no row begins.
     pub busy: usize,
+    /// As many within 13 dB of it in the time of [`Tuning::often_for`] are drops that fall now and then.
+    pub often: usize,
+    /// Five seconds.
+    pub often_for: usize,
 }
 
 impl Default for Tuning {
@@ -135,6 +139,8 @@ impl Default for Tuning {
             lull: 7.0,
             lull_least: 3.5,
             busy: 3,
+            often: 5,
+            often_for: 2000,
         }
     }
 }
