@@ -247,16 +247,6 @@ fn false_rows(sound: Sound, parts: u64) -> usize {
 }
 
 #[test]
-#[ignore = "an hour of rain"]
-#[ignore = "an hour of rain"]
-fn an_hour_of_rain() {
-    fn an_hour_of_rain() {
-        assert!(false_rows(Sound::Rain, 120) <= 2);
-        assert!(false_rows(Sound::Rain, 120) <= 2);
-    }
-}
-
-#[test]
 fn strings_pins_rain_drops_typing_and_noise_are_no_knocks() {
     for sound in SOUNDS {
         let rows = false_rows(sound, 8);
