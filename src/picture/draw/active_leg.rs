@@ -102,7 +102,7 @@ impl KnotDrawing<'_> {
             return;
         }
         let way = (tip.0 - middle.0, tip.1 - middle.1);
-        let way = scene.projection.direction(middle.0, way.0, way.1);
+        let way = scene.projection.direction(middle, way.0, way.1);
         let from = scene.point(middle);
         if way.hypot() < 0.2 * f64::from(length) {
             return;
@@ -146,10 +146,23 @@ impl KnotDrawing<'_> {
                     for (role, half) in
                         [(Role::OverEdge, square * 1.25 + 1.5), (Role::Over, square)]
                     {
-                        let corners = [(-half, -half), (half, -half), (half, half), (-half, half)]
-                            .map(|(on, by)| path.at(along + on, path.offset + by));
+                        let corners = [(-half, -half), (half, -half), (half, half), (-half, half)];
                         let mut outline = BezPath::new();
-                        polygon(&mut outline, corners.map(|corner| scene.point(corner)));
+                        if scene.projection.surface.is_some() {
+                            // Square in the picture, however its ground is bent.
+                            let rise = if path.rising { layout.sin } else { -layout.sin };
+                            let way = scene.projection.direction(at, layout.cos, rise).normalize();
+                            let corner = |(on, by): (f32, f32)| {
+                                scene.point(at)
+                                    + way * f64::from(on)
+                                    + Vec2::new(-way.y, way.x) * f64::from(by)
+                            };
+                            polygon(&mut outline, corners.map(corner));
+                        } else {
+                            let corner = |(on, by)| path.at(along + on, path.offset + by);
+                            let corners = corners.map(corner);
+                            polygon(&mut outline, corners.map(|corner| scene.point(corner)));
+                        }
                         self.items.push(DisplayItem::fill(role, outline));
                     }
                 } else {

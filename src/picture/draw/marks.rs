@@ -1,8 +1,8 @@
 //! Marks that point at a part of the knot.
 
-use kurbo::Line;
+use kurbo::BezPath;
 
-use super::item::{DisplayItem, Paint, Role};
+use super::item::{DisplayItem, Outline, Paint, Role};
 use super::knot::KnotDrawing;
 use crate::picture::scene::{Mark, MarkShape};
 
@@ -16,9 +16,22 @@ impl KnotDrawing<'_> {
         for shape in scene.mark_shapes(mark) {
             match shape {
                 MarkShape::Line(from, to) => {
-                    let between = Line::new(scene.point(from), scene.point(to));
-                    let lines = edged.map(|(role, width)| DisplayItem::line(role, width, between));
-                    self.items.extend(lines);
+                    // A rim of a board goes all the way round.
+                    let steps = if scene.projection.board().is_some() { 72_u8 } else { 1 };
+                    let at = |nth: u8| {
+                        let share = f32::from(nth) / f32::from(steps);
+                        let [x, y] = [(from.0, to.0), (from.1, to.1)]
+                            .map(|(one, other)| one + (other - one) * share);
+                        scene.point((x, y))
+                    };
+                    let mut between = BezPath::new();
+                    between.move_to(at(0));
+                    (1..=steps).for_each(|nth| between.line_to(at(nth)));
+                    self.items.extend(edged.map(|(role, width)| DisplayItem {
+                        role,
+                        paint: Paint::Stroke(width.into()),
+                        outline: Outline::Path(between.clone()),
+                    }));
                 }
                 MarkShape::Ring(at, radius) => {
                     let centre = scene.point(at);

@@ -56,8 +56,11 @@ impl KnotDrawing<'_> {
                 } else {
                     Role::PinNumber
                 };
-                let at = scene.point((visible.at.0, number_height));
-                self.number(role, pin.number, at);
+                let at = (visible.at.0, number_height);
+                // Half a number can be read as another.
+                if scene.projection.board().is_none() || scene.is_whole_at(at) {
+                    self.number(role, pin.number, scene.point(at));
+                }
             }
         }
     }

@@ -1,19 +1,31 @@
 //! The tube itself, the leg in hand on its far side, and the leg to come next.
 
-use kurbo::{Line, Rect};
+use kurbo::{BezPath, Circle, Line, Point, Rect, Shape};
 
-use super::item::{DisplayItem, Role};
+use super::item::{DisplayItem, Outline, Paint, Role, polygon};
 use super::knot::KnotDrawing;
-use crate::knot::Heading;
-use crate::picture::scene::{Limit, Outlines, Span, VisibleLeg};
+use crate::knot::{Heading, Rim};
+use crate::picture::scene::{Limit, Outlines, Span, Surface, VisibleLeg, point, single};
 
 impl KnotDrawing<'_> {
-    /// Draws the ground and the tube.
+    /// Draws the ground and the tube, or whatever else the knot lies on.
     pub fn tube(&mut self) {
         let (projection, edges) = (&self.scene.projection, self.scene.inner());
         let picture = self.scene.viewport.rect();
         self.items
             .push(DisplayItem::rectangle(Role::Ground, picture));
+        if let Some(surface) = &projection.surface {
+            let outline = self.outline(surface);
+            let edge = Paint::Stroke(1.5);
+            for (role, paint) in [(Role::Tube, Paint::Fill), (Role::Edge, edge)] {
+                self.items.push(DisplayItem {
+                    role,
+                    paint,
+                    outline: outline.clone(),
+                });
+            }
+            return;
+        }
         let [one, other] = [edges.from, edges.to].map(|x| projection.place(x, 0.0).x);
         let tube = Rect::new(one, picture.y0, other, picture.y1).abs();
         self.items.push(DisplayItem::rectangle(Role::Tube, tube));
@@ -23,6 +35,40 @@ impl KnotDrawing<'_> {
                 self.items.push(DisplayItem::line(Role::Edge, 1.5, edge));
             }
         }
+    }
+
+    /// The outline of a ball, of a taper from beyond one edge of the picture to beyond the other, or of a
+    /// board: a square tile with round corners.
+    fn outline(&self, surface: &Surface) -> Outline {
+        let (projection, picture) = (&self.scene.projection, self.scene.viewport.rect());
+        let middle = picture.center().x;
+        if surface.is_board() {
+            let centre = point(single(middle), projection.base);
+            let half = f64::from(self.scene.layout.board());
+            let tile = Rect::from_center_size(centre, (2.0 * half, 2.0 * half)).inset(-1.0);
+            return Outline::Path(tile.to_rounded_rect(0.06 * half).to_path(0.1));
+        }
+        if surface.is_ball() {
+            let centre = point(single(middle), projection.base - surface.equator());
+            return Outline::Circle(Circle::new(centre, surface.unit.into()));
+        }
+        let [(wide, low), (narrow, high)] = [Rim::Bottom, Rim::Top].map(|rim| {
+            let height = match rim {
+                Rim::Bottom => 0.0,
+                Rim::Top => self.scene.layout.top(),
+            };
+            let [radius, on] = surface.at(height);
+            (f64::from(radius), f64::from(projection.base - on))
+        });
+        // Straight on beyond the knot, as far as the picture goes or to its point.
+        let slope = (narrow - wide) / (high - low);
+        let radius = |y: f64| (wide + (y - low) * slope).max(0.0);
+        let ends = [picture.y1 + 4.0, picture.y0 - 4.0];
+        let mut outline = BezPath::new();
+        let right = ends.map(|y| Point::new(middle + radius(y), y));
+        let left = [ends[1], ends[0]].map(|y| Point::new(middle - radius(y), y));
+        polygon(&mut outline, right.into_iter().chain(left));
+        Outline::Path(outline)
     }
 
     /// Draws the leg in hand where it lies on the far side of the tube, thin. The other cords there

@@ -104,7 +104,7 @@ impl KnotScene {
             } else {
                 (layout.bend - path.offset, 1.0)
             };
-            let y = pin.1 + up * radius;
+            let y = pin.1 + up * radius / path.form(true).along;
             [
                 (pin.0 + back, y - half),
                 (pin.0 + back - length, y),
@@ -129,7 +129,7 @@ impl KnotScene {
             let tip = path.tip();
             let along = path.straight()[1];
             let hub = path.at(along, path.offset + 1.1 * layout.cord);
-            let x = hub.0 + 1.1 * layout.cord;
+            let x = hub.0 + 1.1 * layout.cord / path.form(false).around;
             [
                 (x + half, tip + back),
                 (x, tip + back - length),
@@ -142,7 +142,7 @@ impl KnotScene {
             } else {
                 (layout.bend + path.offset, -1.0)
             };
-            let y = pin.1 + up * radius;
+            let y = pin.1 + up * radius / path.form(false).along;
             [
                 (pin.0 - back, y - half),
                 (pin.0 - back + length, y),
@@ -173,6 +173,8 @@ impl KnotScene {
             let pin = path.pin(at_start);
             if self.shows_number(pin) {
                 None
+            } else if self.projection.board().is_some() {
+                self.leaves(path, at_start)
             } else if let Some(point) = self.beside_tube(path, at_start) {
                 Some(point)
             } else if self.number_fits(rim_at(pin, &self.layout)) {
@@ -226,9 +228,14 @@ impl KnotScene {
     fn beside_tube(&self, path: CordPath<'_>, at_start: bool) -> Option<Point> {
         let (text, viewport) = (self.layout.large_text, self.viewport);
         let radius = self.projection.radius?;
+        let at = self.round_the_edge(path, at_start);
+        let radius = match &self.projection.surface {
+            Some(surface) => surface.at(at.1)[0],
+            None => radius,
+        };
         let furthest = viewport.width / 2.0 - text;
         let clear = (radius + text * 1.1).min(furthest);
-        let at = self.point(self.round_the_edge(path, at_start));
+        let at = self.point(at);
         let at = self.clear_of_pins(at, path.pin(at_start));
         let (low, high) = (f64::from(text), f64::from(viewport.height - text));
         let is_seen = radius <= viewport.width / 2.0 && (low..=high).contains(&at.y);

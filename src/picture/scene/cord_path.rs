@@ -2,7 +2,9 @@
 
 use super::layout::SceneLayout;
 use super::outlines::Outlines;
+use super::rim_form::RimForm;
 use super::sheet_point::{SheetPoint, real};
+use crate::knot::Rim;
 
 /// A copy of a leg on the sheet. The sheet goes on for ever; a leg comes again every turn.
 #[derive(Clone, Copy, Debug)]
@@ -75,18 +77,59 @@ impl CordPath<'_> {
     /// Where the cord leaves its pin in a straight line, and where it comes to the next.
     pub fn straight(&self) -> [f32; 2] {
         let layout = self.layout;
-        let pin = layout.bend * layout.sin / layout.cos;
-        [pin, real(self.rows) * layout.diagonal - pin]
+        let [first, last] = [true, false].map(|start| {
+            let form = self.form(start);
+            layout.bend * form.sin / (form.around * layout.cos)
+        });
+        [first, real(self.rows) * layout.diagonal - last]
+    }
+
+    /// How the sheet is bent at its first pin, or at its last.
+    pub fn form(&self, start: bool) -> RimForm {
+        let row = self.row_of_pin(start);
+        match self.rim(start) {
+            Rim::Bottom => self.layout.rim_form(Rim::Bottom, row),
+            Rim::Top => self.layout.rim_form(Rim::Top, self.layout.height - row),
+        }
+    }
+
+    /// The rim of its first pin, or of its last.
+    const fn rim(&self, start: bool) -> Rim {
+        if self.rising == start {
+            Rim::Bottom
+        } else {
+            Rim::Top
+        }
+    }
+
+    const fn row_of_pin(&self, start: bool) -> i32 {
+        match (start, self.rising) {
+            (true, _) => self.base,
+            (false, true) => self.base + self.rows,
+            (false, false) => self.base - self.rows,
+        }
+    }
+
+    /// How far along the leg a line square to it on the surface at a pin comes, for each step to its
+    /// right: not at all where the surface is not bent.
+    fn skew(&self, start: bool) -> f32 {
+        let SceneLayout { sin, cos, .. } = *self.layout;
+        let form = self.form(start);
+        let (around, along) = (form.sin / form.around, form.cos / form.along);
+        self.way() * (around * cos - along * sin) / (around * sin + along * cos)
     }
 
     /// How far along the straight a limit is for the edge of the cord at `across`; `end` is 0
     /// for the first pin, 1 for the last.
     fn along(&self, limit: Limit, end: usize, across: f32) -> f32 {
+        let layout = self.layout;
         match limit {
             Limit::Bight(joined) => {
-                self.straight()[end] + self.hub_shift(end == 0, joined) * self.layout.cos
+                let hub = self.hub_shift(end == 0, joined);
+                let aside = across - hub * self.way() * layout.sin;
+                self.straight()[end] + hub * layout.cos + self.skew(end == 0) * aside
             }
-            Limit::End => self.straight()[end],
+            Limit::End => self.straight()[end] + self.skew(end == 0) * across,
             Limit::Square(along) => along,
             Limit::Slant(nth, other) => self.meets(nth, across, other),
         }
@@ -152,10 +195,13 @@ impl CordPath<'_> {
         let layout = self.layout;
         let outwards = self.outwards(start);
         let middle = f32::midpoint(self.offset, joined);
-        let radius = layout.bend + outwards * (across - self.offset + middle);
+        let form = self.form(start);
+        // Of the same width as along the leg.
+        let wide = form.around * form.sin / layout.sin;
+        let radius = layout.bend + outwards * wide * (across - self.offset + middle);
         let pin = self.pin(start);
         let hub = pin.0 + self.hub_shift(start, joined);
-        let angle = layout.sin.asin();
+        let angle = form.sin.asin();
         let turned = if start { 1.0 } else { -1.0 };
         // A little past the middle, so that no seam shows between the two halves.
         let past = -0.6 / layout.bend.max(0.6);
@@ -164,8 +210,8 @@ impl CordPath<'_> {
         while step < steps {
             let bent = past + (angle - past) * step / steps;
             rail.push((
-                hub + turned * radius * bent.sin(),
-                pin.1 - outwards * radius * bent.cos(),
+                hub + turned * radius * bent.sin() / form.around,
+                pin.1 - outwards * radius * bent.cos() / form.along,
             ));
             step += 1.0;
         }
@@ -187,21 +233,24 @@ impl CordPath<'_> {
     /// A loose end, from its tip to where it meets the straight. Only bottom pins have any.
     fn end(&self, start: bool, across: f32, rail: &mut Vec<SheetPoint>) {
         let layout = self.layout;
-        let along = self.straight()[usize::from(!start)];
+        let form = self.form(start);
         let hub_across = self.offset + 1.1 * layout.cord;
-        let hub = self.at(along, hub_across);
+        let hub = self.at(
+            self.along(Limit::End, usize::from(!start), hub_across),
+            hub_across,
+        );
         let radius = hub_across - across;
         let sideways = if start { -1.0 } else { 1.0 };
         let tip = self.tip();
-        rail.push((hub.0 + sideways * radius, tip.min(hub.1 - 1.0)));
+        rail.push((hub.0 + sideways * radius / form.around, tip.min(hub.1 - 1.0)));
         // From level with the hub up to the end of the straight, which is square to the leg.
-        let bent = layout.sin.acos();
+        let bent = form.sin.acos();
         let steps = 8_u8;
         for step in 0..steps {
             let angle = bent * f32::from(step) / f32::from(steps);
             rail.push((
-                hub.0 + sideways * radius * angle.cos(),
-                hub.1 + radius * angle.sin(),
+                hub.0 + sideways * radius * angle.cos() / form.around,
+                hub.1 + radius * angle.sin() / form.along,
             ));
         }
     }
@@ -209,20 +258,20 @@ impl CordPath<'_> {
     /// The pin it leaves or lands on.
     pub fn pin(&self, start: bool) -> SheetPoint {
         let layout = self.layout;
-        let (at, row) = if start {
-            (self.start, self.base)
+        let at = if start {
+            self.start
         } else {
-            let climbed = if self.rising { self.rows } else { -self.rows };
-            (self.start + self.rows, self.base + climbed)
+            self.start + self.rows
         };
-        let inwards = if self.rising == start {
-            layout.pin_height()
-        } else {
-            -layout.pin_height()
+        let form = self.form(start);
+        let inside = layout.bend / form.cos / form.along;
+        let inwards = match self.rim(start) {
+            Rim::Bottom => inside,
+            Rim::Top => -inside,
         };
         (
             real(at) * layout.half_pitch,
-            real(row) * layout.row + inwards,
+            real(self.row_of_pin(start)) * layout.row + inwards,
         )
     }
 
@@ -239,6 +288,6 @@ impl CordPath<'_> {
         } else {
             self.base - self.rows
         };
-        real(bottom) * layout.row - layout.overhang() - layout.end_length()
+        real(bottom) * layout.row - layout.overhang(Rim::Bottom) - layout.end_length()
     }
 }

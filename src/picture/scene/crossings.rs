@@ -53,8 +53,8 @@ impl KnotScene {
                             row,
                             rising: self.laying.pass_leg_of(one, rising.leg),
                             falling: self.laying.pass_leg_of(other, falling),
-                            rising_way: projection.direction(on_sheet.0, layout.cos, layout.sin),
-                            falling_way: projection.direction(on_sheet.0, layout.cos, -layout.sin),
+                            rising_way: projection.direction(on_sheet, layout.cos, layout.sin),
+                            falling_way: projection.direction(on_sheet, layout.cos, -layout.sin),
                         });
                     }
                 }

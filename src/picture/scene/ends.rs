@@ -168,11 +168,14 @@ impl KnotScene {
         let (x, _) = path.at(path.straight()[usize::from(!rising)], path.offset);
         let clear = outside + layout.cord / 2.0 + layout.gap;
         let tip = path.tip();
+        let form = path.form(rising);
         let edge = |x: f32| {
-            let aside = (x - hub).abs().min(clear);
-            (x, pin.1 - (clear * clear - aside * aside).sqrt())
+            let aside = ((x - hub).abs() * form.around).min(clear);
+            let up = (clear * clear - aside * aside).sqrt() / form.along;
+            (x, pin.1 - up)
         };
-        let (left, right) = (x - layout.cord / 2.0, x + layout.cord / 2.0);
+        let half = layout.cord / 2.0 / form.around;
+        let (left, right) = (x - half, x + half);
         Some([edge(left), edge(right), (right, tip), (left, tip)])
     }
 }
@@ -182,6 +185,7 @@ mod tests {
     use super::*;
     use crate::guide::{AtOnce, FinishTask, Plan, Script, What};
     use crate::knot::Side;
+    use crate::picture::scene::knot::Sight;
     use crate::picture::scene::{Moment, View, Viewport};
 
     /// While an end of the first cord is tucked away: the working one, or the tail.
@@ -196,8 +200,12 @@ mod tests {
             _ => false,
         });
         let (plan, moment) = (script.plan(), Moment::of_step(&step.unwrap()));
-        let (view, viewport) = (View::RolledOut, Viewport::new(1200.0, 800.0));
-        KnotScene::tied(view, plan.laying(), plan.side, plan.hand, &moment, viewport)
+        let sight = Sight {
+            view: View::RolledOut,
+            ground: None,
+            viewport: Viewport::new(1200.0, 800.0),
+        };
+        KnotScene::tied(sight, plan.laying(), plan.side, plan.hand, &moment)
     }
 
     /// How many ends hang down from the rims, and where ends are held that were tucked away before.

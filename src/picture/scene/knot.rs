@@ -10,8 +10,8 @@ use super::moment::Moment;
 use super::projection::{Projection, Span};
 use super::sheet_point::{SheetPoint, real};
 use super::view::{View, Viewport};
-use crate::bench::KnotShape;
-use crate::knot::{Hand, Laying, Side};
+use crate::bench::{Ground, KnotShape};
+use crate::knot::{Hand, Knot, Laying, Side};
 
 /// A knot on its tube, as it is seen at one moment: what is worked out before any of it is drawn.
 #[derive(Clone, Debug)]
@@ -43,64 +43,89 @@ pub struct Viewpoint {
     row: f32,
 }
 
+/// How a knot is looked at: in which view, lying on what where that is no straight tube, and in how many
+/// pixels.
+#[derive(Clone, Copy, Debug)]
+pub struct Sight {
+    /// The view.
+    pub view: View,
+    /// What it lies on; `None` for the straight tube.
+    pub ground: Option<Ground>,
+    /// The pixels there are.
+    pub viewport: Viewport,
+}
+
+impl Sight {
+    /// What it is seen on: nothing is bent when it is rolled out.
+    const fn ground(&self) -> Option<&Ground> {
+        match self.view {
+            View::RolledOut => None,
+            View::RoundTheTube => self.ground.as_ref(),
+        }
+    }
+
+    fn constraints(&self, knot: &Knot, rows_in_hand: f32) -> Constraints {
+        Constraints {
+            width: self.viewport.width,
+            height: self.viewport.height,
+            across: across(self.view, knot.lattice().round()),
+            rows_in_hand,
+            crowding: crowding(self.view),
+        }
+    }
+}
+
 impl KnotScene {
     /// The knot while it is tied, as large as fits and no smaller than the eye can follow.
-    pub fn tied(
-        view: View,
-        laying: &Laying,
-        side: Side,
-        hand: Hand,
-        moment: &Moment,
-        viewport: Viewport,
-    ) -> Self {
+    pub fn tied(sight: Sight, laying: &Laying, side: Side, hand: Hand, moment: &Moment) -> Self {
         let knot = laying.knot();
         let laid = LaidCords::new(laying, moment);
-        let constraints = Constraints {
-            width: viewport.width,
-            height: viewport.height,
-            across: across(view, knot.lattice().round()),
-            rows_in_hand: rows_in_hand(&laid, f32::from(knot.lattice().height())),
-            crowding: crowding(view),
-        };
-        let layout = SceneLayout::new(knot, laid.passes(), side, hand, constraints);
-        Self::in_layout(view, laying, laid, layout, hand, viewport)
+        let rows = rows_in_hand(&laid, f32::from(knot.lattice().height()));
+        let constraints = sight.constraints(knot, rows);
+        let on_ground = sight.ground().and_then(|ground| {
+            SceneLayout::unset(knot, laid.passes(), side, hand, constraints)
+                .tied_on(ground, constraints)
+        });
+        let layout = on_ground
+            .unwrap_or_else(|| SceneLayout::new(knot, laid.passes(), side, hand, constraints));
+        Self::in_layout(sight, laying, laid, layout, hand)
     }
 
     /// The finished knot in the proportions that were computed for it.
     pub fn finished(
-        view: View,
+        sight: Sight,
         laying: &Laying,
         side: Side,
         hand: Hand,
         moment: &Moment,
         shape: &KnotShape,
-        viewport: Viewport,
     ) -> Self {
         let knot = laying.knot();
         let laid = LaidCords::new(laying, moment);
-        let constraints = Constraints {
-            width: viewport.width,
-            height: viewport.height,
-            across: across(view, knot.lattice().round()),
-            rows_in_hand: f32::from(knot.lattice().height()),
-            crowding: crowding(view),
-        };
-        let layout = SceneLayout::proportioned(knot, laid.passes(), side, hand, constraints, shape);
+        let constraints = sight.constraints(knot, f32::from(knot.lattice().height()));
+        let passes = laid.passes();
+        let on_ground = sight.ground().and_then(|ground| {
+            SceneLayout::unset(knot, passes, side, hand, constraints)
+                .finished_on(ground, shape, constraints)
+        });
+        let layout = on_ground.unwrap_or_else(|| {
+            SceneLayout::proportioned(knot, passes, side, hand, constraints, shape)
+        });
         Self {
             is_off_the_tube: true,
-            ..Self::in_layout(view, laying, laid, layout, hand, viewport)
+            ..Self::in_layout(sight, laying, laid, layout, hand)
         }
     }
 
     /// What is laid, in this layout, looked at where the tyer works.
     fn in_layout(
-        view: View,
+        sight: Sight,
         laying: &Laying,
         laid: LaidCords,
         layout: SceneLayout,
         hand: Hand,
-        viewport: Viewport,
     ) -> Self {
+        let Sight { view, viewport, .. } = sight;
         let focus = Focus::new(&layout, &laid, laying.knot());
         let mirrored = hand == Hand::Left;
         Self {

@@ -8,7 +8,7 @@
 //! corner between a rising and a falling cable, so far in that the innermost cord touches it;
 //! bights are arcs round the pin.
 
-use super::sheet_point::real;
+use super::meridian::Meridian;
 use super::view::single;
 use crate::bench::{Bands, KnotShape};
 use crate::knot::{Hand, Knot, Rim, Side};
@@ -16,21 +16,21 @@ use crate::knot::{Hand, Knot, Rim, Side};
 /// Half pitches shown again beyond either edge of the rolled-out picture.
 pub const REPEAT: f32 = 1.6;
 /// A half pitch or a row smaller than this many pixels is too small to follow by eye.
-const SMALLEST: f32 = 14.0;
+pub const SMALLEST: f32 = 14.0;
 /// A row may be as small as this where the rims are in the picture for it.
 const SMALLEST_WITH_RIMS: f32 = 9.0;
 /// A half pitch that is easy to follow.
-const COMFORTABLE: f32 = 30.0;
+pub const COMFORTABLE: f32 = 30.0;
 /// The least half pitch or row of a finished knot, where nothing is to be followed.
-const SMALLEST_FINISHED: f32 = 5.0;
+pub const SMALLEST_FINISHED: f32 = 5.0;
 /// A half pitch larger than this many pixels helps nobody.
-const LARGEST: f32 = 190.0;
+pub const LARGEST: f32 = 190.0;
 /// Radius of the ring round a short number, in sizes of its type.
 pub const NUMBER_RING: f32 = 0.82;
 /// Width of a digit in sizes of its type: the bold face's, from its file.
-const DIGIT: f32 = 0.64;
+pub const DIGIT: f32 = 0.64;
 /// Bounds for the height of a row in half pitches; outside them crossings get too slanted.
-const STEEPNESS: [f32; 2] = [0.8, 1.3];
+pub const STEEPNESS: [f32; 2] = [0.8, 1.3];
 
 /// The measures of one picture. Lengths in pixels.
 #[derive(Clone, Debug)]
@@ -70,20 +70,44 @@ pub struct SceneLayout {
     /// Cords side by side for which there is room.
     pub passes: u16,
     /// 1 when followers lie to the right of a rising leg on the sheet, −1 when to the left.
-    toward: f32,
+    pub toward: f32,
     /// Half pitches between two pin numbers where they stand closest.
-    number_pitch: f32,
+    pub number_pitch: f32,
     /// Digits of the largest pin number.
-    digits: f32,
+    pub digits: f32,
     /// Size of the type of a pin number.
     pub text: f32,
     /// Size of the type of the numbers of the two pins of the leg in hand.
     pub large_text: f32,
     /// Whether the whole knot was too small for the picture, and only a part of it is drawn.
     pub zoomed: bool,
-    /// The bands of the finished knot, when it is drawn as it comes out and not as it is easy to
+    /// The measures of the finished knot, when it is drawn as it comes out and not as it is easy to
     /// follow.
-    bands: Option<Bands>,
+    pub finished: Option<Proportions>,
+    /// The line from rim to rim, where it lies on something else than a straight tube.
+    pub meridian: Option<Meridian>,
+}
+
+/// The measures of a finished knot, in one unit: half of the way from a bight to the next, the width of
+/// a band, and the radius of the middle line of a bight.
+#[derive(Clone, Copy, Debug)]
+pub struct Proportions {
+    /// Half of the way from a bight to the next, on a tube on which the sheet would close.
+    pub half_pitch: f32,
+    /// Width of a band.
+    pub band: f32,
+    /// Radius of the middle line of a bight.
+    pub bend: f32,
+}
+
+impl From<Bands> for Proportions {
+    fn from(bands: Bands) -> Self {
+        Self {
+            half_pitch: single(bands.half_pitch()),
+            band: single(bands.band()),
+            bend: single(bands.bend()),
+        }
+    }
 }
 
 /// The pixels there are, and what has to fit into them.
@@ -152,7 +176,7 @@ impl SceneLayout {
         shape: &KnotShape,
     ) -> Self {
         let mut layout = Self::unset(knot, passes, side, hand, constraints);
-        layout.bands = Some(shape.bands);
+        layout.finished = Some(shape.bands.into());
         let steepness = single(shape.bands.row() / shape.bands.half_pitch());
         let widest = constraints.width / constraints.across;
         let half_pitch = largest([1.0, widest], |half_pitch| {
@@ -169,7 +193,7 @@ impl SceneLayout {
     }
 
     /// Everything but the size.
-    fn unset(knot: &Knot, passes: u16, side: Side, hand: Hand, constraints: Constraints) -> Self {
+    pub fn unset(knot: &Knot, passes: u16, side: Side, hand: Hand, constraints: Constraints) -> Self {
         // A follower on the right hand of a tyer who works to the right turns inside at the
         // top; on the sheet that is the same as for a left-hand follower of a mirrored tyer.
         let toward = if side.turns_inside(Rim::Top, hand) {
@@ -205,12 +229,13 @@ impl SceneLayout {
             text: 1.0,
             large_text: 1.0,
             zoomed: false,
-            bands: None,
+            finished: None,
+            meridian: None,
         }
     }
 
     /// Works out everything that follows from the size of a cell.
-    fn set(&mut self, half_pitch: f32, row: f32) {
+    pub fn set(&mut self, half_pitch: f32, row: f32) {
         self.half_pitch = half_pitch;
         self.row = row;
         self.diagonal = half_pitch.hypot(row);
@@ -220,8 +245,8 @@ impl SceneLayout {
         self.cot = self.cos / self.sin;
         // Distance between two neighbouring legs of one heading.
         let pitch = 2.0 * half_pitch * self.sin;
-        match self.bands {
-            Some(bands) => self.fill_as_finished(pitch, &bands),
+        match self.finished {
+            Some(finished) => self.fill_as_finished(pitch, finished),
             None => self.fill_to_follow(pitch),
         }
     }
@@ -255,10 +280,10 @@ impl SceneLayout {
 
     /// Bands that hide as much of the ground as was computed for the finished knot, which has no
     /// pins. Cords of a band lie so close that only a line is left between them.
-    fn fill_as_finished(&mut self, pitch: f32, bands: &Bands) {
+    fn fill_as_finished(&mut self, pitch: f32, finished: Proportions) {
         let passes = f32::from(self.passes);
-        let scale = self.half_pitch / single(bands.half_pitch());
-        let band = scale * single(bands.band());
+        let scale = self.half_pitch / finished.half_pitch;
+        let band = scale * finished.band;
         self.cord = if self.passes == 1 {
             band
         } else {
@@ -269,95 +294,13 @@ impl SceneLayout {
         self.pin = (0.12 * pitch).min(0.5 * self.cord).max(1.5);
         self.text = 6.0;
         self.large_text = 6.0;
-        self.bend = scale * single(bands.bend());
-    }
-
-    /// How far to the right of the middle of its cable the cord of `pass` lies, on a rising
-    /// leg of the sheet looking along it; a falling leg likewise.
-    pub fn offset(&self, pass: u16) -> f32 {
-        self.toward * (f32::from(pass) - f32::midpoint(f32::from(self.passes), 1.0)) * self.spacing
-    }
-
-    /// Height of the bottom pins on the sheet; top pins stand as far below the top.
-    pub fn pin_height(&self) -> f32 {
-        self.bend / self.cos
-    }
-
-    /// Radius of the outer edge of the outermost bight.
-    pub fn outermost(&self) -> f32 {
-        self.bend + (f32::from(self.passes) - 1.0) / 2.0 * self.spacing + self.cord / 2.0
-    }
-
-    /// How far bights reach beyond the lines of the rims.
-    pub fn overhang(&self) -> f32 {
-        self.outermost() - self.pin_height()
-    }
-
-    /// How far the ends reach beyond the bottom bights.
-    pub fn end_length(&self) -> f32 {
-        (0.3 * self.half_pitch).clamp(5.0, 36.0)
-    }
-
-    /// From the top rim line to the middle of the top numbers: clear of a head at the top of a bight.
-    pub fn number_above(&self) -> f32 {
-        self.overhang() + 0.4 * self.head_length() + self.large_text * 0.9
-    }
-
-    /// From the bottom rim line down to the middle of the bottom numbers.
-    pub fn number_below(&self) -> f32 {
-        self.overhang() + self.end_length() + self.head_length() + self.large_text * 0.9
-    }
-
-    /// Height on the sheet of the middle of a rim's numbers.
-    pub fn number_height(&self, rim: Rim) -> f32 {
-        match rim {
-            Rim::Bottom => -self.number_below(),
-            Rim::Top => self.top() + self.number_above(),
-        }
-    }
-
-    /// Room needed above the top rim line.
-    pub fn above(&self) -> f32 {
-        self.number_above() + self.large_text * 0.9
-    }
-
-    /// Room needed below the bottom rim line.
-    pub fn below(&self) -> f32 {
-        self.number_below() + self.large_text * 0.9
-    }
-
-    /// Length of the head of the cord in hand.
-    pub fn head_length(&self) -> f32 {
-        if self.bands.is_some() {
-            return 0.0;
-        }
-        1.1 * self.cord.max(6.0)
-    }
-
-    /// Height of the top rim line on the sheet.
-    pub fn top(&self) -> f32 {
-        real(self.height) * self.row
-    }
-
-    /// Once round the tube.
-    pub fn round(&self) -> f32 {
-        real(self.turn()) * self.half_pitch
-    }
-
-    /// Half pitches from a pin to the next of its row.
-    pub const fn pin_pitch(&self) -> i32 {
-        2 * self.nested
-    }
-
-    /// Half pitches once round the tube.
-    pub const fn turn(&self) -> i32 {
-        self.pin_pitch() * self.bights
+        self.bend = scale * finished.bend;
     }
 }
 
 /// The largest value between two bounds that `fits`, or the lower one when none does. What is
 /// smaller than one that fits must fit too.
-fn largest([mut low, mut high]: [f32; 2], mut fits: impl FnMut(f32) -> bool) -> f32 {
+pub fn largest([mut low, mut high]: [f32; 2], mut fits: impl FnMut(f32) -> bool) -> f32 {
     if fits(high) {
         return high;
     }

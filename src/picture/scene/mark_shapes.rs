@@ -23,14 +23,19 @@ impl KnotScene {
             Mark::Leads => self.leads(),
             Mark::Bight(pin) => self.ring_round(pin, 0.0),
             Mark::StandingEnd(pin) => {
-                let down = self.layout.pin_height() + self.layout.overhang();
+                let down =
+                    self.layout.pin_height(Rim::Bottom) + self.layout.overhang(Rim::Bottom);
                 self.ring_round(pin, -down)
             }
             Mark::WorkingEnd => self.working_end().into_iter().collect(),
             Mark::Rims => {
-                let [from, to] = [self.inner().from, self.inner().to];
-                let (low, high) = (-self.layout.overhang(), self.layout.top());
-                [low, high + self.layout.overhang()]
+                let [from, to] = if self.projection.board().is_some() {
+                    [0.0, self.layout.round()]
+                } else {
+                    [self.inner().from, self.inner().to]
+                };
+                let [low, high] = self.edges_of_rims();
+                [low, high]
                     .map(|y| MarkShape::Line((from, y), (to, y)))
                     .to_vec()
             }
@@ -44,10 +49,19 @@ impl KnotScene {
                 .collect(),
             Mark::Stagger(pin) => self
                 .visible(pin)
-                .map(|at| MarkShape::Line(at, (at.0, -self.layout.overhang())))
+                .map(|at| MarkShape::Line(at, (at.0, -self.layout.overhang(Rim::Bottom))))
                 .into_iter()
                 .collect(),
         }
+    }
+
+    /// Heights of the outer edges of the bights, at the bottom and at the top.
+    fn edges_of_rims(&self) -> [f32; 2] {
+        let layout = &self.layout;
+        [
+            -layout.overhang(Rim::Bottom),
+            layout.top() + layout.overhang(Rim::Top),
+        ]
     }
 
     /// Where a pin stands, when it is in front.
@@ -68,7 +82,7 @@ impl KnotScene {
         let layout = &self.layout;
         let x = (self.projection.middle / layout.half_pitch).floor() + 0.5;
         let x = x * layout.half_pitch;
-        let ends = [-layout.overhang(), layout.top() + layout.overhang()];
+        let ends = self.edges_of_rims();
         let line = MarkShape::Line((x, ends[0]), (x, ends[1]));
         let numbers = (1..)
             .zip(0..layout.height)

@@ -1,14 +1,13 @@
 //! The scene: all that is to be seen in one picture.
 
 use super::crossings::CrossingPoint;
-use super::knot::KnotScene;
+use super::knot::{KnotScene, Sight};
 use super::mark::Mark;
 use super::moment::Moment;
 use super::rings::RingsScene;
 use super::view::{View, Viewport};
-use crate::bench::KnotShape;
-use crate::bench::Layout;
-use crate::knot::{Hand, Laying, Side};
+use crate::bench::{KnotShape, Layout};
+use crate::knot::{Hand, Laying, Rim, Side};
 
 /// All that is to be seen in one picture, worked out for its size: a knot on its tube, or the rings
 /// with their pins.
@@ -42,8 +41,12 @@ impl Scene {
         moment: &Moment,
         viewport: Viewport,
     ) -> Self {
-        let viewport = viewport.usable();
-        Self::of(KnotScene::tied(view, laying, side, hand, moment, viewport))
+        let sight = Sight {
+            view,
+            ground: None,
+            viewport: viewport.usable(),
+        };
+        Self::of(KnotScene::tied(sight, laying, side, hand, moment))
     }
 
     /// The finished knot in the proportions that were computed for it, without pins or
@@ -60,9 +63,13 @@ impl Scene {
         shape: &KnotShape,
         viewport: Viewport,
     ) -> Self {
-        let viewport = viewport.usable();
+        let sight = Sight {
+            view,
+            ground: None,
+            viewport: viewport.usable(),
+        };
         Self::of(KnotScene::finished(
-            view, laying, side, hand, moment, shape, viewport,
+            sight, laying, side, hand, moment, shape,
         ))
     }
 
@@ -79,7 +86,7 @@ impl Scene {
         }
     }
 
-    fn of(knot: KnotScene) -> Self {
+    pub(super) fn of(knot: KnotScene) -> Self {
         Self {
             viewport: knot.viewport,
             content: Content::Knot(Box::new(knot)),
@@ -155,7 +162,10 @@ impl Scene {
     /// without cords.
     pub fn knot_width(&self) -> f32 {
         self.knot()
-            .map_or(0.0, |knot| knot.layout.top() + 2.0 * knot.layout.overhang())
+            .map_or(0.0, |knot| {
+            let rims = [Rim::Bottom, Rim::Top].map(|rim| knot.layout.overhang(rim));
+            knot.layout.top() + rims[0] + rims[1]
+        })
     }
 
     /// Once round the tube, in pixels of its surface; 0 in a picture without cords.

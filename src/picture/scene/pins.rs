@@ -26,11 +26,7 @@ impl KnotScene {
         let (layout, across) = (&self.layout, self.projection.across);
         let (inner, knot) = (self.inner(), self.laying.knot());
         let shift = if rim == Rim::Top { layout.stagger } else { 0 };
-        let first = whole(across.from / layout.half_pitch) - 1;
-        let last = whole(across.to / layout.half_pitch) + 1;
-        let pitch = layout.pin_pitch();
-        let first = first + (shift - first).rem_euclid(pitch);
-        let columns = (first..=last).step_by(usize::try_from(pitch).unwrap_or(1));
+        let columns = self.columns(across, shift, [1, 1]);
         columns.flat_map(move |half_pitch| {
             let x = real(half_pitch) * layout.half_pitch;
             let turned = self.projection.turned(x);
@@ -39,12 +35,18 @@ impl KnotScene {
             let rows = (1..=knot.nested()).filter(move |_| is_seen);
             rows.filter_map(move |row| {
                 let pin = knot.pin(rim, row, number)?;
-                let height = f32::from(knot.stands_at(pin).0) * layout.row;
+                let stands = knot.stands_at(pin).0.into();
+                let height = real(stands) * layout.row;
+                let inside = match rim {
+                    Rim::Bottom => layout.rim_form(rim, stands),
+                    Rim::Top => layout.rim_form(rim, layout.height - stands),
+                };
+                let inside = layout.bend / inside.cos / inside.along;
                 Some(VisiblePin {
                     pin,
                     at: match rim {
-                        Rim::Bottom => (x, height + layout.pin_height()),
-                        Rim::Top => (x, height - layout.pin_height()),
+                        Rim::Bottom => (x, height + inside),
+                        Rim::Top => (x, height - inside),
                     },
                     within: inner.contains(x),
                     turned,
@@ -53,9 +55,34 @@ impl KnotScene {
         })
     }
 
+    /// The half pitches from one edge of a span to the other, and so many beyond both, at which pins stand
+    /// that are `shift` half pitches from those at the bottom. A board has each of them once.
+    pub fn columns(
+        &self,
+        span: Span,
+        shift: i32,
+        [before, after]: [i32; 2],
+    ) -> impl Iterator<Item = i32> + use<> {
+        let layout = &self.layout;
+        let pitch = layout.pin_pitch();
+        let (first, last) = if self.projection.board().is_some() {
+            (0, layout.turn() - 1)
+        } else {
+            (
+                whole(span.from / layout.half_pitch) - before,
+                whole(span.to / layout.half_pitch) + after,
+            )
+        };
+        let first = first + (shift - first).rem_euclid(pitch);
+        (first..=last).step_by(usize::try_from(pitch).unwrap_or(1))
+    }
+
     /// Whether the numbers of a rim are in the picture with all of a ring round them: half a number
     /// can be read as another.
     pub fn number_fits(&self, rim: Rim) -> bool {
+        if self.projection.board().is_some() {
+            return true;
+        }
         let Span { from, to } = self.projection.upright;
         let ring = self.layout.large_text * NUMBER_RING;
         (from + ring..=to - ring).contains(&self.layout.number_height(rim))
@@ -70,8 +97,17 @@ impl KnotScene {
             Rim::Bottom
         };
         let projection = &self.projection;
+        if projection.board().is_some() {
+            return self.is_whole_at((pin.0, self.layout.number_height(rim)));
+        }
         let across = projection.seams.is_some()
             || projection.across.contains(pin.0) && projection.turned(pin.0) <= 1.0;
         across && self.number_fits(rim)
+    }
+
+    /// Whether a number at this point of the sheet is in the picture with all of its ring.
+    pub fn is_whole_at(&self, at: SheetPoint) -> bool {
+        let ring = f64::from(self.layout.large_text * NUMBER_RING);
+        self.viewport.rect().inset(-ring).contains(self.point(at))
     }
 }

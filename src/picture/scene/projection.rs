@@ -7,7 +7,8 @@ use kurbo::{Point, Vec2};
 
 use super::focus::Focus;
 use super::layout::{REPEAT, SceneLayout};
-use super::sheet_point::real;
+use super::sheet_point::{SheetPoint, real};
+use super::surface::Surface;
 use super::view::{View, Viewport, point};
 
 /// A range of the sheet, in its pixels: across or upwards.
@@ -37,9 +38,11 @@ pub struct Projection {
     pub seams: Option<Span>,
     /// Radius of the tube, when it is shown round.
     pub radius: Option<f32>,
+    /// A taper or a ball that is shown round, or a board from above.
+    pub surface: Option<Surface>,
     /// How far right on the sheet the middle of the picture lies.
     pub middle: f32,
-    /// How far down in the picture the bottom rim line lies.
+    /// How far down in the picture the bottom rim line lies; of a board, its middle.
     pub base: f32,
     /// The middle of the picture, in its own pixels.
     centre: f32,
@@ -57,6 +60,9 @@ impl Projection {
         viewport: Viewport,
         mirrored: bool,
     ) -> Self {
+        if let Some(surface) = Surface::new(layout).filter(Surface::is_board) {
+            return Self::of_board(surface, layout, focus, viewport, mirrored);
+        }
         let (base, upright) = Self::heights(layout, focus, viewport);
         let round = layout.round();
         let mut projection = Self {
@@ -64,6 +70,7 @@ impl Projection {
             upright,
             seams: None,
             radius: None,
+            surface: Surface::new(layout),
             middle: focus.middle.0 * layout.half_pitch,
             centre: viewport.width / 2.0,
             base,
@@ -97,10 +104,56 @@ impl Projection {
         projection
     }
 
+    /// A board lies still, the first pin nearest to the tyer; one that is too large for the picture is
+    /// turned, so that what is in hand is there.
+    fn of_board(
+        surface: Surface,
+        layout: &SceneLayout,
+        focus: Focus,
+        viewport: Viewport,
+        mirrored: bool,
+    ) -> Self {
+        let (middle, base) = if layout.zoomed {
+            let [radius, _] = surface.at(focus.middle.1 * layout.row);
+            let furthest = layout.board() - viewport.height / 2.0;
+            let down = radius.min(furthest.max(0.0));
+            (
+                focus.middle.0 * layout.half_pitch,
+                viewport.height / 2.0 - down,
+            )
+        } else {
+            (0.0, viewport.height / 2.0)
+        };
+        let beyond = layout.round() * EVERYWHERE;
+        Self {
+            across: Span {
+                from: -beyond,
+                to: beyond,
+            },
+            upright: Span {
+                from: -layout.below() - layout.top(),
+                to: 2.0 * layout.top() + layout.above(),
+            },
+            seams: None,
+            radius: None,
+            surface: Some(surface),
+            middle,
+            centre: viewport.width / 2.0,
+            base,
+            mirrored,
+        }
+    }
+
+    /// The board, when it is one.
+    pub fn board(&self) -> Option<&Surface> {
+        self.surface.as_ref().filter(|surface| surface.is_board())
+    }
+
     /// How far down the bottom rim line lies, and what of the sheet is seen: all of it in
     /// the middle of the picture, or as much as fits round the part in hand.
     fn heights(layout: &SceneLayout, focus: Focus, viewport: Viewport) -> (f32, Span) {
-        let (low, high) = (-layout.below(), layout.top() + layout.above());
+        let [below, tall, above] = layout.upright();
+        let (low, high) = (-below, tall + above);
         let spare = viewport.height - (high - low);
         let base = if spare >= 0.0 {
             viewport.height + low - spare / 2.0
@@ -112,28 +165,66 @@ impl Projection {
             from: base - viewport.height,
             to: base,
         };
+        if layout.meridian.is_some() && spare >= 0.0 {
+            // All of the sheet is seen, however far its rows are bent together.
+            let seen = Span {
+                from: seen.from - layout.top(),
+                to: seen.to + layout.top(),
+            };
+            return (base, seen);
+        }
         (base, seen)
     }
 
     /// Where a point of the sheet is in the picture.
     pub fn place(&self, x: f32, y: f32) -> Point {
+        if let Some(surface) = &self.surface {
+            return self.place_on(surface, x, y);
+        }
         let run = x - self.middle;
         let run = match self.radius {
             Some(radius) => radius * (run / radius).sin(),
             None => run,
         };
-        let run = if self.mirrored { -run } else { run };
-        point(self.centre + run, self.base - y)
+        point(self.centre + self.mirror(run), self.base - y)
     }
 
-    /// The direction in the picture of a small step on the sheet from `x`: not of unit length
-    /// where the tube bends away.
-    pub fn direction(&self, x: f32, run: f32, rise: f32) -> Vec2 {
+    fn place_on(&self, surface: &Surface, x: f32, y: f32) -> Point {
+        let [radius, on] = surface.at(y);
+        let (sin, cos) = ((x - self.middle) / surface.unit).sin_cos();
+        let across = self.centre + self.mirror(radius * sin);
+        if surface.is_board() {
+            point(across, self.base + radius * cos)
+        } else {
+            point(across, self.base - on)
+        }
+    }
+
+    /// A length to the right on the sheet, as one in the picture.
+    fn mirror(&self, run: f32) -> f32 {
+        if self.mirrored { -run } else { run }
+    }
+
+    /// The direction in the picture of a small step on the sheet from a point: not of unit length
+    /// where what it lies on bends away.
+    pub fn direction(&self, (x, y): SheetPoint, run: f32, rise: f32) -> Vec2 {
+        if let Some(surface) = &self.surface {
+            let ([radius, _], [wider, on]) = (surface.at(y), surface.slope(y));
+            let (sin, cos) = ((x - self.middle) / surface.unit).sin_cos();
+            let (round, out) = (radius * run / surface.unit, wider * rise);
+            let across = self.mirror(round * cos + out * sin);
+            let down = if surface.is_board() {
+                out * cos - round * sin
+            } else {
+                -on * rise
+            };
+            return point(across, down).to_vec2();
+        }
         let run = match self.radius {
             Some(radius) => run * ((x - self.middle) / radius).cos(),
             None => run,
         };
-        point(if self.mirrored { -run } else { run }, -rise).to_vec2()
+        point(self.mirror(run), -rise).to_vec2()
     }
 
     /// How far `x` is turned away from the eye: 0 in front, 1 at the edge of the tube. Always
@@ -145,10 +236,17 @@ impl Projection {
 
     /// The longest step along the sheet that may be drawn as a straight line.
     pub fn step(&self) -> f32 {
+        if let Some(board) = self.board() {
+            return (board.unit * 0.05).max(3.0);
+        }
+        let bent = if self.surface.is_some() { 0.06 } else { 0.1 };
         self.radius
-            .map_or(f32::MAX, |radius| (radius * 0.1).max(4.0))
+            .map_or(f32::MAX, |radius| (radius * bent).max(4.0))
     }
 }
+
+/// Turns of a board beyond which nothing of it is looked for: every leg is seen whole, and once.
+const EVERYWHERE: f32 = 1000.0;
 
 /// The half pitch at which the surface of the tube is cut open.
 ///

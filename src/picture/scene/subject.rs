@@ -1,11 +1,12 @@
 //! What a picture is of: a step of a tie, a finished knot, the rings.
 
 use super::mark::Mark;
+use super::knot::{KnotScene, Sight};
 use super::model::Scene;
 use super::moment::Moment;
 use super::view::{View, Viewport};
-use crate::bench::{FitAnswer, KnotShape, Layout, Tube};
-use crate::guide::{Plan, Script, Step, TakeBack, What};
+use crate::bench::{FitAnswer, Ground, KnotShape, Layout, Tube};
+use crate::guide::{LiftTask, Plan, Script, Step, TakeBack, What};
 use crate::knot::{Hand, Knot, Laying, Side};
 
 /// What a picture is of.
@@ -23,6 +24,8 @@ pub enum Subject {
         moment: Moment,
         /// The finished knot, when it is to be shown in its proportions.
         shape: Option<KnotShape>,
+        /// What it lies on; `None` for a straight tube.
+        ground: Option<Ground>,
     },
     /// A knot with a part of it pointed at.
     Marked {
@@ -55,7 +58,7 @@ impl Subject {
     pub fn of(script: &Script, step: &Step) -> Self {
         let plan = script.plan();
         match (&step.what, script.rig(), plan.setup()) {
-            (What::Kit(_) | What::Rig(_), Some(rig), Some(setup)) => {
+            (What::Kit(_) | What::Rig(_), Some(rig), Some(setup)) if !setup.ground().is_flat() => {
                 Self::rings(&rig.layout, &setup.tube, plan.hand)
             }
             (What::Fair(_) | What::Finish(_), Some(rig), _) => {
@@ -63,9 +66,51 @@ impl Subject {
                 // While an end is tucked away the cords are drawn apart and the bights with their
                 // numbers, so that its way can be followed.
                 let shape = Some(rig.shape).filter(|_| !matches!(moment, Moment::Tucking { .. }));
-                Self::at(plan, moment, shape)
+                Self::at(plan, moment, shape).covering(plan)
+            }
+            (What::Fair(_) | What::Finish(_), None, _) => {
+                Self::at(plan, Moment::of_step(step), None).covering(plan)
+            }
+            (What::Lift(lift), ..) if lift.task == LiftTask::SlipOff => {
+                Self::at(plan, Moment::of_step(step), None).covering(plan)
             }
             _ => Self::at(plan, Moment::of_step(step), None),
+        }
+    }
+
+    /// The same on what it covers, which it is tied for.
+    fn covering(self, plan: &Plan) -> Self {
+        match plan.setup() {
+            Some(setup) => self.on(setup.ground()),
+            None => self,
+        }
+    }
+
+    /// The same on a ground: a taper, a ball and a board have a form of their own.
+    #[must_use]
+    pub fn on(self, on: Ground) -> Self {
+        match self {
+            Self::Knot {
+                laying,
+                side,
+                hand,
+                moment,
+                shape,
+                ..
+            } => Self::Knot {
+                laying,
+                side,
+                hand,
+                moment,
+                shape,
+                ground: Some(on).filter(|on| !matches!(on, Ground::Round(_))),
+            },
+            Self::Marked { of, mark } => of.on(on).marked(mark),
+            Self::GoingIn { into, past } => Self::GoingIn {
+                into: Box::new(into.on(on)),
+                past,
+            },
+            Self::Rings { .. } => self,
         }
     }
 
@@ -90,7 +135,7 @@ impl Subject {
     /// The finished knot of a plan: in its own proportions when tube and cord are named.
     pub fn finished(plan: &Plan) -> Self {
         let rig = plan.rig().unwrap_or_default();
-        Self::at(plan, Moment::Done, rig.map(|rig| rig.shape))
+        Self::at(plan, Moment::Done, rig.map(|rig| rig.shape)).covering(plan)
     }
 
     /// The rings of a tube pinned like this.
@@ -160,12 +205,17 @@ impl Subject {
     }
 
     fn at(plan: &Plan, moment: Moment, shape: Option<KnotShape>) -> Self {
-        Self::Knot {
+        let of_tube = Self::Knot {
             laying: plan.laying().clone(),
             side: plan.side,
             hand: plan.hand,
             moment,
             shape,
+            ground: None,
+        };
+        match plan.setup() {
+            Some(setup) if setup.in_place || setup.ground().is_flat() => of_tube.covering(plan),
+            _ => of_tube,
         }
     }
 
@@ -183,15 +233,21 @@ impl Subject {
                 side,
                 hand,
                 moment,
-                shape: Some(shape),
-            } => Scene::finished(view, laying, *side, *hand, moment, shape, viewport),
-            Self::Knot {
-                laying,
-                side,
-                hand,
-                moment,
-                shape: None,
-            } => Scene::build(view, laying, *side, *hand, moment, viewport),
+                shape,
+                ground,
+            } => {
+                let sight = Sight {
+                    view,
+                    ground: *ground,
+                    viewport: viewport.usable(),
+                };
+                Scene::of(match shape {
+                    Some(shape) => {
+                        KnotScene::finished(sight, laying, *side, *hand, moment, shape)
+                    }
+                    None => KnotScene::tied(sight, laying, *side, *hand, moment),
+                })
+            }
         }
     }
 }

@@ -32,17 +32,12 @@ impl KnotScene {
         span: Span,
     ) -> impl Iterator<Item = VisibleLeg> + '_ {
         let layout = &self.layout;
-        let Span { from, to } = span;
         let (rim, shift) = if heading == Heading::Rising {
             (Rim::Bottom, 0)
         } else {
             (Rim::Top, layout.stagger)
         };
-        let pitch = layout.pin_pitch();
-        let first = whole(from / layout.half_pitch) - layout.height - 2;
-        let last = whole(to / layout.half_pitch) + 2;
-        let first = first + (shift - first).rem_euclid(pitch);
-        let starts = (first..=last).step_by(usize::try_from(pitch).unwrap_or(1));
+        let starts = self.columns(span, shift, [layout.height + 2, 2]);
         let knot = self.laying.knot();
         starts.flat_map(move |start| {
             let number = self.number(start - shift);

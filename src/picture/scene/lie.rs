@@ -1,0 +1,227 @@
+//! What a knot lies on in a picture, where that is no straight tube, and how large it is drawn there.
+
+use std::f32::consts::{PI, TAU};
+
+use super::layout::{
+    COMFORTABLE, Constraints, DIGIT, LARGEST, Proportions, SMALLEST, SMALLEST_FINISHED, STEEPNESS,
+    SceneLayout, largest,
+};
+use super::meridian::{Bend, Meridian, TIGHTEST};
+use super::sheet_point::real;
+use super::view::single;
+use crate::bench::{Ground, KnotShape};
+use crate::knot::Rim;
+
+/// A taper is never drawn more pointed than this.
+const MOST_POINTED: f32 = 0.5;
+/// So much wider than what it is of a picture from the side is.
+const BESIDE: f32 = 1.06;
+/// Inner circles of boards that are tried one after another until their numbers have room, in those on
+/// which bights would lie close.
+const INNER_CIRCLES: [f32; 8] = [1.2, 1.4, 1.7, 2.0, 2.5, 3.2, 4.2, 6.0];
+
+impl Meridian {
+    /// The line from rim to rim of a knot that is being tied on a ground; none on a straight one. How
+    /// steep legs stand is not said by a taper.
+    fn tied(ground: &Ground, angle: f32, tangent: f32) -> Option<Self> {
+        match *ground {
+            Ground::Round(_) => None,
+            Ground::Taper { .. } => {
+                let (slope, _) = taper(ground)?;
+                Some(Self::new(Bend::Taper(slope), angle, tangent))
+            }
+            Ground::Ball(_) => Some(Self::ball(angle)),
+            Ground::Flat { outer, hole } => Some(match hole {
+                Some(hole) => Self::between(angle, single(outer.get()), single(hole.get())),
+                None => Self::board(angle, INNER_CIRCLES[0]),
+            }),
+        }
+    }
+}
+
+/// How a taper changes its radius for each step along it, over its radius in the middle; and that
+/// radius in millimetres.
+fn taper(ground: &Ground) -> Option<(f32, f32)> {
+    let Ground::Taper { bottom, top, over } = *ground else {
+        return None;
+    };
+    let [bottom, top, over] = [bottom, top, over].map(|length| single(length.get()));
+    let slope = ((top - bottom) / 2.0 / over).clamp(-MOST_POINTED, MOST_POINTED);
+    Some((slope, (top + bottom) / 4.0))
+}
+
+impl SceneLayout {
+    /// These measures for a knot that is tied on a ground, as large as fits; `None` on a straight one,
+    /// and where the whole of it would be too small to follow: then its surroundings are shown as on a
+    /// straight tube.
+    pub fn tied_on(self, ground: &Ground, constraints: Constraints) -> Option<Self> {
+        match ground {
+            Ground::Round(_) => None,
+            Ground::Flat { .. } => Some(self.on_board(ground, constraints)),
+            _ => self.beside(ground, constraints),
+        }
+    }
+
+    /// How far a leg goes round, in radians.
+    fn angle(&self) -> f32 {
+        TAU * real(self.height) / real(self.turn())
+    }
+
+    /// A ball or a taper, from the side.
+    fn beside(mut self, ground: &Ground, constraints: Constraints) -> Option<Self> {
+        let angle = self.angle();
+        let mut fits = |half_pitch: f32, tangent: f32| {
+            self.meridian = Meridian::tied(ground, angle, tangent);
+            let tangent = self.meridian.map_or(tangent, |line| line.tangent());
+            self.set(half_pitch, half_pitch * tangent);
+            self.fits_upright(constraints)
+        };
+        let half_pitch = largest([1.0, LARGEST], |half_pitch| fits(half_pitch, STEEPNESS[0]));
+        let tangent = largest(STEEPNESS, |tangent| fits(half_pitch, tangent));
+        fits(half_pitch, tangent);
+        (self.half_pitch.min(self.row) >= SMALLEST).then_some(self)
+    }
+
+    /// Whether all of it is in the picture, seen from the side.
+    fn fits_upright(&self, constraints: Constraints) -> bool {
+        let widest = self.meridian.map_or(1.0, |line| match line.bend {
+            Bend::Ball => 1.0,
+            _ => line.end(Rim::Bottom)[0].max(line.end(Rim::Top)[0]),
+        });
+        let across = 2.0 * self.unit() * widest * BESIDE;
+        self.upright().iter().sum::<f32>() <= constraints.height && across <= constraints.width
+    }
+
+    /// A board, from above.
+    fn on_board(mut self, ground: &Ground, constraints: Constraints) -> Self {
+        let room = constraints.width.min(constraints.height) / 2.0;
+        let angle = self.angle();
+        let line = Meridian::tied(ground, angle, 1.0);
+        let open = line.map_or(TIGHTEST, |line| line.opening());
+        // Numbers have to stand within the inner circle, which is drawn wider for them.
+        let wider = INNER_CIRCLES.into_iter().filter(|wider| *wider > open);
+        for open in std::iter::once(open).chain(wider) {
+            self.meridian = Some(Meridian::board(angle, open));
+            let half_pitch = largest([1.0, LARGEST], |half_pitch| {
+                self.set_board(half_pitch);
+                self.board() <= room
+            });
+            self.set_board(half_pitch);
+            if half_pitch < SMALLEST {
+                self.zoomed = true;
+                self.set_board(COMFORTABLE);
+            }
+            if self.inner_numbers_fit() {
+                break;
+            }
+        }
+        self
+    }
+
+    /// Works out everything that follows from the size of a cell on a board.
+    fn set_board(&mut self, half_pitch: f32) {
+        let inner = self.meridian.map_or(1.0, |line| line.end(Rim::Top)[0]);
+        let unit = half_pitch * real(self.turn()) / TAU;
+        // The numbers within the inner circle stand closest.
+        let within = (inner * unit - 34.0).max(6.0);
+        self.number_pitch = within / unit * real(self.turn())
+            / real(self.bights);
+        self.set(half_pitch, half_pitch);
+    }
+
+    /// From the middle of a board to the edge of what is drawn on it.
+    pub fn board(&self) -> f32 {
+        let outer = self.meridian.map_or(1.0, |line| line.end(Rim::Bottom)[0]);
+        outer * self.unit() + self.below()
+    }
+
+    /// Whether the numbers within the inner circle keep clear of one another.
+    fn inner_numbers_fit(&self) -> bool {
+        let inner = self.meridian.map_or(1.0, |line| line.end(Rim::Top)[0]);
+        let to_numbers = self.above() - 0.9 * self.large_text;
+        let radius = inner * self.unit() - to_numbers;
+        let bights = real(self.bights);
+        let wide = (DIGIT * self.digits * self.text).max(0.75 * self.text) + 4.0;
+        let across = 2.0 * radius * (PI / bights.max(2.0)).sin();
+        radius > 0.0 && across >= wide
+    }
+
+    /// These measures for a finished knot on what it covers, in its own proportions and as large as
+    /// fits; `None` on a straight tube.
+    pub fn finished_on(
+        mut self,
+        ground: &Ground,
+        shape: &KnotShape,
+        constraints: Constraints,
+    ) -> Option<Self> {
+        let (line, unit) = self.meridian_of(ground, shape)?;
+        self.meridian = Some(line);
+        self.finished = Some(Proportions {
+            half_pitch: unit * TAU / real(self.turn()),
+            band: single(shape.bands.band()),
+            bend: single(shape.bands.bend()),
+        });
+        let tangent = line.tangent();
+        let room = constraints.width.min(constraints.height) / 2.0;
+        let half_pitch = largest([1.0, LARGEST], |half_pitch| {
+            self.set(half_pitch, half_pitch * tangent);
+            if line.is_board() {
+                self.board() <= room
+            } else {
+                self.fits_upright(constraints)
+            }
+        });
+        self.set(half_pitch, half_pitch * tangent);
+        if half_pitch < SMALLEST_FINISHED {
+            self.set(SMALLEST_FINISHED, SMALLEST_FINISHED * tangent);
+            self.zoomed = true;
+        }
+        Some(self)
+    }
+
+    /// The line from rim to rim of a finished knot, and the radius in millimetres on which the sheet
+    /// closes.
+    fn meridian_of(&self, ground: &Ground, shape: &KnotShape) -> Option<(Meridian, f32)> {
+        let angle = self.angle();
+        let bend = single(shape.bands.bend());
+        let cord = single(shape.bands.band()) / f32::from(self.passes);
+        let rise = single(shape.rise.get());
+        // Between the lines of the rims there is more than between the bights, which round them off.
+        let lines = |line: &Meridian, unit: f32| {
+            let rims = [Rim::Bottom, Rim::Top];
+            let rounded = rims.map(|rim| bend * (1.0 / line.rim_cos(rim, bend / unit) - 1.0));
+            rise + rounded[0] + rounded[1]
+        };
+        match *ground {
+            Ground::Round(_) => None,
+            Ground::Ball(diameter) => {
+                let unit = single(diameter.get()) / 2.0 + cord;
+                let line = Meridian::reaching(Bend::Ball, angle, rise / unit);
+                let along = lines(&line, unit) / unit;
+                Some((Meridian::reaching(Bend::Ball, angle, along), unit))
+            }
+            Ground::Taper { .. } => {
+                let (slope, middle) = taper(ground)?;
+                let unit = middle + cord;
+                let line = Meridian::reaching(Bend::Taper(slope), angle, rise / unit);
+                let along = lines(&line, unit) / unit;
+                Some((Meridian::reaching(Bend::Taper(slope), angle, along), unit))
+            }
+            Ground::Flat { outer, .. } => {
+                let band = single(shape.bands.band());
+                let far = (single(outer.get()) - band) / 2.0;
+                let near = (far - rise).max(0.05 * far);
+                let mut line = Meridian::between(angle, far, near);
+                let mut unit = far / line.end(Rim::Bottom)[0];
+                for _ in 0..2 {
+                    let more = |rim| bend * (1.0 / line.rim_cos(rim, bend / unit) - 1.0);
+                    let [outside, inside] = [more(Rim::Bottom), more(Rim::Top)];
+                    let [far, near] = [far + outside, (near - inside).max(0.05 * far)];
+                    line = Meridian::between(angle, far, near);
+                    unit = far / line.end(Rim::Bottom)[0];
+                }
+                Some((line, unit))
+            }
+        }
+    }
+}

@@ -1,0 +1,335 @@
+//! Knots on a board, a ball and a taper, read back from their pixels: which cord lies on top, at which
+//! pins a leg begins and ends, how the outlines run.
+
+#[path = "support/flat_cords.rs"]
+mod flat_cords;
+
+use kurbo::{Point, Vec2};
+use marlinspeak::bench::{Cord, Ground, Millimetres};
+use marlinspeak::guide::{AtOnce, Plan, RimNames, Script, Setup, What};
+use marlinspeak::knot::{Hand, LayingOrder, PassLeg, Pin, Rim, Side};
+use marlinspeak::picture::{
+    Colour, DisplayList, Image, Moment, Outline, Painter, Palette, Role, Scene, Subject, View,
+    Viewport,
+};
+
+use flat_cords::{Flat, KNOTS, at, laying, moments, on_the_tube, told, tops_agree};
+
+fn mm(length: f64) -> Millimetres {
+    Millimetres::new(length).unwrap()
+}
+
+fn mat() -> Ground {
+    Ground::Flat {
+        outer: mm(150.0),
+        hole: None,
+    }
+}
+
+fn holed() -> Ground {
+    Ground::Flat {
+        outer: mm(160.0),
+        hole: Some(mm(60.0)),
+    }
+}
+
+fn taper() -> Ground {
+    Ground::Taper {
+        bottom: mm(40.0),
+        top: mm(26.0),
+        over: mm(80.0),
+    }
+}
+
+fn ball() -> Ground {
+    Ground::Ball(mm(38.0))
+}
+
+/// A knot on a ground at a moment.
+fn subject(
+    counts: (u16, u16, u16, &str),
+    (side, hand): (Side, Hand),
+    moment: Moment,
+    ground: Ground,
+) -> Subject {
+    let (leads, bights, passes, weave) = counts;
+    Subject::Knot {
+        laying: laying(leads, bights, passes, weave, LayingOrder::default()),
+        side,
+        hand,
+        moment,
+        shape: None,
+        ground: Some(ground),
+    }
+}
+
+#[test]
+fn on_every_ground_the_cord_on_top_is_the_one_that_was_told_to_go_over() {
+    let mut painter = Painter::new();
+    for ground in [mat(), holed(), ball(), taper()] {
+        for counts in KNOTS {
+            let (leads, bights, passes, weave) = counts;
+            let laying = laying(leads, bights, passes, weave, LayingOrder::default());
+            for moment in moments(&laying) {
+                for turned in [(Side::Right, Hand::Right), (Side::Left, Hand::Left)] {
+                    let what = format!("{ground:?}, {counts:?}, {moment:?}, {turned:?}");
+                    let viewport = Viewport::new(1100.0, 1100.0);
+                    let scene = subject(counts, turned, moment.clone(), ground)
+                        .scene(View::RoundTheTube, viewport);
+                    let (laid, in_hand) = on_the_tube(&laying, &moment);
+                    let flat = Flat {
+                        laying: &laying,
+                        in_hand,
+                    };
+                    let image = painter.paint(&DisplayList::of(&scene), &flat);
+                    let told = told(&laying, laid);
+                    let seen = tops_agree(&what, &told, &scene, image, &flat);
+                    if ground.is_flat() {
+                        assert!(!scene.is_zoomed(), "{what}");
+                        assert_eq!(seen.len(), told.len(), "all of a board is seen: {what}");
+                    } else if told.len() > 4 {
+                        assert!(!seen.is_empty(), "{what}");
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// Where the pins of a picture stand, those farther from its middle first.
+fn pins(list: &DisplayList) -> Vec<Point> {
+    let circles = list.items().iter().filter_map(|item| match &item.outline {
+        Outline::Circle(circle) if item.role == Role::Pin => Some(circle.center),
+        _ => None,
+    });
+    circles.collect()
+}
+
+/// The pin of a rim of a board, among those of a picture: the first outer one nearest to the tyer, and so
+/// on to the right hand of a tyer who works to the right, seen from the outer side.
+fn stands(pin: Pin, (bights, is_staggered): (u16, bool), middle: Point, pins: &[Point]) -> Point {
+    let stagger = if pin.rim == Rim::Top && is_staggered {
+        0.5
+    } else {
+        0.0
+    };
+    let share = (f64::from(pin.number - 1) + stagger) / f64::from(bights);
+    let (sin, cos) = (share * std::f64::consts::TAU).sin_cos();
+    let way = Vec2::new(sin, cos);
+    let reach = |at: &&Point| {
+        let from = **at - middle;
+        let off = (from.normalize() - way).hypot();
+        (off < 1e-3).then_some(from.hypot())
+    };
+    let mut found: Vec<(f64, Point)> = pins
+        .iter()
+        .filter_map(|at| reach(&at).map(|reach| (reach, *at)))
+        .collect();
+    found.sort_by(|one, other| one.0.total_cmp(&other.0));
+    match pin.rim {
+        Rim::Bottom => found.last().unwrap().1,
+        Rim::Top => found.first().unwrap().1,
+    }
+}
+
+/// The leg in hand in one colour on bare ground.
+struct InHand;
+
+impl Palette for InHand {
+    fn colour(&self, role: Role) -> Colour {
+        match role {
+            Role::Ground | Role::Tube => Colour::rgb(0x00FF_FFFF),
+            Role::Active | Role::ActiveRest => Colour::rgb(0),
+            _ => Colour::CLEAR,
+        }
+    }
+}
+
+/// How near to a point the picture is black.
+fn nearest(image: &Image, to: Point) -> f64 {
+    let mut nearest = f64::MAX;
+    for y in 0..image.height() {
+        for x in 0..image.width() {
+            if image.pixel(x, y).is_some_and(|seen| seen.red < 128) {
+                let here = Point::new(f64::from(x) + 0.5, f64::from(y) + 0.5);
+                nearest = nearest.min(here.distance(to));
+            }
+        }
+    }
+    nearest
+}
+
+#[test]
+fn a_leg_of_a_mat_begins_and_ends_at_its_pins_and_at_no_others() {
+    let mut painter = Painter::new();
+    let (leads, bights) = (5, 7);
+    let laying = laying(leads, bights, 1, "1", LayingOrder::default());
+    let size = Viewport::new(420.0, 420.0);
+    for nth in 0..laying.legs() {
+        let pass_leg = laying.nth_leg(nth).unwrap();
+        let moment = Moment::at(pass_leg);
+        let of = (leads, bights, 1, "1");
+        let scene = subject(of, (Side::Right, Hand::Right), moment, mat())
+            .scene(View::RoundTheTube, size);
+        let list = DisplayList::of(&scene);
+        let pins = pins(&list);
+        assert_eq!(pins.len(), 2 * usize::from(bights));
+        let image = painter.paint(&list, &InHand);
+        let mut by_distance: Vec<(f64, Point)> =
+            pins.iter().map(|at| (nearest(image, *at), *at)).collect();
+        by_distance.sort_by(|one, other| one.0.total_cmp(&other.0));
+        let leg = laying.leg(pass_leg).unwrap();
+        let middle = Point::new(210.0, 210.0);
+        for pin in [leg.from, leg.to] {
+            let there = stands(pin, (bights, true), middle, &pins);
+            let nearest = &by_distance[..2];
+            assert!(
+                nearest.iter().any(|(_, at)| at.distance(there) < 0.5),
+                "{pass_leg:?}: {pin:?} at {there:?}, but the cord is at {nearest:?}"
+            );
+        }
+        let [landed, next] = [by_distance[1].0, by_distance[2].0];
+        assert!(next > landed + 2.0, "{pass_leg:?}: {by_distance:?}");
+    }
+}
+
+#[test]
+fn legs_of_a_mat_lie_as_close_at_the_inner_circle_as_at_the_outer_one() {
+    // cos α = B s / 2πr at every radius r: r cos α is the same all along a leg.
+    for (counts, ground) in [
+        ((6, 7, 1, "1"), mat()),
+        ((5, 7, 1, "1"), holed()),
+        ((9, 8, 1, "1"), mat()),
+    ] {
+        let scene = subject(counts, (Side::Right, Hand::Right), Moment::Laid, ground)
+            .scene(View::RoundTheTube, Viewport::new(900.0, 900.0));
+        let middle = Point::new(450.0, 450.0);
+        let products: Vec<f64> = scene
+            .crossing_points()
+            .iter()
+            .flat_map(|point| {
+                let from = point.at - middle;
+                [point.rising_way, point.falling_way]
+                    .map(|way| way.normalize().dot(from).abs())
+            })
+            .collect();
+        let mean = products.iter().sum::<f64>() / products.len() as f64;
+        for product in &products {
+            assert!(
+                (product / mean - 1.0).abs() < 0.03,
+                "{counts:?}: {product} and {mean}"
+            );
+        }
+    }
+}
+
+/// The ground alone.
+struct Outlined;
+
+impl Palette for Outlined {
+    fn colour(&self, role: Role) -> Colour {
+        match role {
+            Role::Ground => Colour::rgb(0x00FF_FFFF),
+            Role::Tube => Colour::rgb(0),
+            _ => Colour::CLEAR,
+        }
+    }
+}
+
+/// Left and right edge of what is black in a row of pixels.
+fn edges(image: &Image, y: u32) -> Option<(f64, f64)> {
+    let dark = |x: &u32| image.pixel(*x, y).is_some_and(|seen| seen.red < 128);
+    let first = (0..image.width()).find(dark)?;
+    let last = (0..image.width()).rev().find(dark)?;
+    Some((f64::from(first), f64::from(last) + 1.0))
+}
+
+#[test]
+fn a_ball_is_round_and_a_taper_as_pointed_as_it_is() {
+    let mut painter = Painter::new();
+    let mut image = |ground| {
+        let scene = subject((5, 7, 1, "1"), (Side::Right, Hand::Right), Moment::Laid, ground)
+            .scene(View::RoundTheTube, Viewport::new(600.0, 600.0));
+        let list = DisplayList::of(&scene);
+        painter.paint(&list, &Outlined).clone()
+    };
+    let round = image(ball());
+    let rows: Vec<(u32, f64, f64)> = (0..600)
+        .filter_map(|y| edges(&round, y).map(|(left, right)| (y, left, right)))
+        .collect();
+    let (top, bottom) = (f64::from(rows[0].0), f64::from(rows[rows.len() - 1].0) + 1.0);
+    let (radius, middle) = ((bottom - top) / 2.0, f64::midpoint(top, bottom));
+    assert!(radius > 150.0, "as large as fits: {radius}");
+    for (y, left, right) in rows {
+        let up = f64::from(y) + 0.5 - middle;
+        let half = (radius * radius - up * up).max(0.0).sqrt();
+        if half > 20.0 {
+            let [left, right] = [300.0 - left, right - 300.0];
+            assert!((left - half).abs() < 1.5 && (right - half).abs() < 1.5, "{y}");
+        }
+    }
+    // 40 mm at the bottom, 26 mm at the top, 80 mm along it: so much narrower for each pixel up.
+    let pointed = image(taper());
+    let slope: f64 = (40.0 - 26.0) / 80.0;
+    let slope = 2.0 * (slope / 2.0) / (1.0 - slope * slope / 4.0).sqrt();
+    let width = |y: u32| edges(&pointed, y).map(|(left, right)| right - left).unwrap();
+    let measured = (width(590) - width(10)) / 580.0;
+    assert!((measured - slope).abs() < 0.006, "{measured} and {slope}");
+}
+
+#[test]
+fn only_what_is_tied_in_place_is_seen_on_its_ground_before_it_is_lifted() {
+    let cord = || Cord::new(mm(3.0));
+    let plan = |setup: Setup| {
+        let plan = Plan::read("5", "7", "1", "").unwrap();
+        plan.with_setup(Some(setup))
+    };
+    let grounds = |plan: Plan| {
+        let script = Script::new(plan, AtOnce::default());
+        let mut laid = Vec::new();
+        let mut after = Vec::new();
+        for step in script.steps() {
+            let Subject::Knot { ground, .. } = Subject::of(&script, &step) else {
+                continue;
+            };
+            match step.what {
+                What::Lay(_) => laid.push(ground),
+                What::Fair(_) | What::Finish(_) => after.push(ground),
+                _ => {}
+            }
+        }
+        laid.dedup();
+        after.dedup();
+        (laid, after)
+    };
+    let mut lifted = Setup::in_place(ball(), cord());
+    lifted.in_place = false;
+    assert_eq!(grounds(plan(lifted)), (vec![None], vec![Some(ball())]));
+    let fixed = plan(Setup::in_place(ball(), cord()));
+    assert_eq!(grounds(fixed), (vec![Some(ball())], vec![Some(ball())]));
+    let board = plan(Setup::in_place(mat(), cord()));
+    assert_eq!(board.rims(), RimNames::OuterInner);
+    assert_eq!(grounds(board), (vec![Some(mat())], vec![Some(mat())]));
+}
+
+#[test]
+fn rolled_out_a_mat_is_the_lattice_of_a_tube() {
+    let pass_leg = PassLeg {
+        pass: 1,
+        strand: 1,
+        leg: 9,
+    };
+    let size = Viewport::new(800.0, 500.0);
+    let on_board = subject(
+        (5, 7, 1, "1"),
+        (Side::Right, Hand::Right),
+        Moment::at(pass_leg),
+        mat(),
+    );
+    let laying = laying(5, 7, 1, "1", LayingOrder::default());
+    let moment = Moment::at(pass_leg);
+    let tube = Scene::build(View::RolledOut, &laying, Side::Right, Hand::Right, &moment, size);
+    let [board, tube] =
+        [on_board.scene(View::RolledOut, size), tube].map(|scene| DisplayList::of(&scene));
+    assert_eq!(board.items(), tube.items());
+}
