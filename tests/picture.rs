@@ -9,7 +9,10 @@ mod flat_cords;
 use kurbo::{Point, Shape as _};
 use marlinspeak::guide::{AtOnce, FinishTask, Plan, Script, Step, What};
 use marlinspeak::knot::{Hand, Knot, Lattice, Laying, LayingOrder, Leg, PassLeg, Rim, Side, Weave};
-use marlinspeak::picture::{Colour, DefaultPalette, DisplayList, Image, Moment, Outline, Painter, Palette, Role, Scene, Subject, View, Viewport};
+use marlinspeak::picture::{
+    Colour, DefaultPalette, DisplayList, Image, Moment, Outline, Painter, Palette, Role, Scene,
+    Subject, View, Viewport,
+};
 
 use flat_cords::{BARE, Flat, KNOTS, at, laying, moments, on_the_tube, told, tops_agree};
 

@@ -2,7 +2,7 @@
 
 use super::class::Pupils;
 use super::error::{PaperError, TooLong};
-use super::pages::rows_apart;
+use super::pages::{board_sheet, rows_apart};
 use crate::bench::{Layout, Tube};
 use crate::guide::Plan;
 use crate::picture::sheet::{Paper, StripSheet};
@@ -47,7 +47,10 @@ pub fn check_strip(
     layout: &Layout,
     paper: Paper,
 ) -> Result<(), PaperError> {
-    let pages = StripSheet::new(tube, layout, rows_apart(plan), plan.hand).count(paper);
+    let pages = match board_sheet(plan, layout) {
+        Some(board) => board.count(paper),
+        None => StripSheet::new(tube, layout, rows_apart(plan), plan.hand).count(paper),
+    };
     hold(pages as u64, TooLong::Strip, STRIP)
 }
 

@@ -18,6 +18,6 @@ pub use class::{Pupils, class};
 pub use error::{PaperError, TooLong};
 pub use order::{FileForm, Overwrite, PaperKind, PaperOrder, file_name};
 pub use order_sheet::order_sheet;
-pub use pages::{card, stage, strip};
+pub use pages::{card, pinned, stage, strip};
 pub use reel::{REEL_WIDTH, REEL_WIDTHS, TieReel};
 pub use target::Target;

@@ -4,10 +4,10 @@ use std::path::{Path, PathBuf};
 
 use super::bounds::{check_card, check_strip};
 use super::error::PaperError;
-use super::pages::{card, stage, strip};
+use super::pages::{card, pinned, stage, strip};
 use super::reel::{REEL_WIDTH, TieReel};
 use super::target::Target;
-use crate::bench::{Layout, Prices, Tube, TyingPace, pinning};
+use crate::bench::{Prices, TyingPace};
 use crate::guide::{AtOnce, Labour, Place, Plan, Script};
 use crate::picture::reel::ReelFormat;
 use crate::picture::sheet::{Paper, SheetPage};
@@ -194,13 +194,13 @@ impl PaperOrder {
         match self.kind {
             PaperKind::Card => {
                 check_card(plan)?;
-                let pinned = self.pinned();
+                let pinned = pinned(plan);
                 let pinned = pinned.as_ref().map(|(tube, layout)| (*tube, layout));
                 let labour = Labour::of(plan, pace, self.prices);
                 Ok(card(plan, pinned, &labour, paper, words))
             }
             PaperKind::Strip => {
-                let (tube, layout) = self.pinned().ok_or(PaperError::NoTube)?;
+                let (tube, layout) = pinned(plan).ok_or(PaperError::NoTube)?;
                 check_strip(plan, tube, &layout, paper)?;
                 Ok(strip(plan, tube, &layout, paper, words))
             }
@@ -212,12 +212,6 @@ impl PaperOrder {
                 Ok(page.into_iter().collect())
             }
         }
-    }
-
-    /// The tube of the tie, if it has one, and where its pins go.
-    fn pinned(&self) -> Option<(&Tube, Layout)> {
-        let tube = &self.plan.setup()?.tube;
-        Some((tube, pinning(tube, self.plan.knot().lattice())?))
     }
 }
 

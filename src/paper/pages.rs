@@ -1,9 +1,10 @@
 //! The pages of a sheet, with their words.
 
-use crate::bench::{Layout, Millimetres, Tube};
+use crate::bench::{Layout, Millimetres, Tube, pinning};
 use crate::guide::{AtOnce, FinishTask, Labour, Place, Plan, Script, Step, What};
 use crate::picture::sheet::{
-    Card, CardEnd, CardSection, LegLine, Paper, SheetPage, StageSheet, StripSheet, StripTexts,
+    BoardSheet, Card, CardEnd, CardSection, LegLine, Paper, SheetPage, StageSheet, StripSheet,
+    StripTexts,
 };
 use crate::picture::{Moment, Scene, Subject, View, Viewport};
 use crate::words::Words;
@@ -47,14 +48,8 @@ pub(super) fn card_of<'p>(
         cautions: words.card_cautions(),
     };
     let scene = move |frame| {
-        Scene::build(
-            View::RoundTheTube,
-            plan.laying(),
-            plan.side,
-            plan.hand,
-            &Moment::Finished,
-            frame,
-        )
+        let tied = Subject::tied(plan, Moment::Finished);
+        tied.scene(View::RoundTheTube, frame)
     };
     (card, scene)
 }
@@ -113,9 +108,13 @@ pub fn strip(
 ) -> Vec<SheetPage> {
     let words = &words.on(plan.rims());
     let (bar_length, bar) = words.strip_bar();
+    let (title, how) = match layout {
+        Layout::Board(board) => (words.board_title(plan, board), words.board_how(plan)),
+        _ => (words.strip_title(plan, tube), words.strip_how(plan, layout)),
+    };
     let texts = StripTexts {
-        title: words.strip_title(plan, tube),
-        how: words.strip_how(plan, layout),
+        title,
+        how,
         cautions: words.strip_cautions(),
         rings: ["strip-top", "strip-bottom"].map(|ring| words.plainly(ring, &[])),
         rows: words.strip_rows(plan.knot().nested()),
@@ -123,12 +122,33 @@ pub fn strip(
         bar_length,
         cut: words.plainly("strip-cut", &[]),
     };
-    StripSheet::new(tube, layout, rows_apart(plan), plan.hand).pages(
-        paper,
-        &texts,
-        |page| words.strip_join(page),
-        |page, pages| words.sheet_page(page, pages),
-    )
+    let join = |page| words.strip_join(page);
+    let foot = |page, pages| words.sheet_page(page, pages);
+    match board_sheet(plan, layout) {
+        Some(board) => board.pages(paper, &texts, join, foot),
+        None => StripSheet::new(tube, layout, rows_apart(plan), plan.hand)
+            .pages(paper, &texts, join, foot),
+    }
+}
+
+/// The sheet of a board, where the pins of a plan stand on one.
+pub(super) fn board_sheet(plan: &Plan, layout: &Layout) -> Option<BoardSheet> {
+    let Layout::Board(board) = layout else {
+        return None;
+    };
+    let lattice = plan.knot().lattice();
+    let turns = f32::from(lattice.height()) / f32::from(lattice.round());
+    let angle = turns * std::f32::consts::TAU;
+    Some(BoardSheet::new(board, angle, plan.hand))
+}
+
+/// The tube of a plan and where its pins go; on what it is tied on, when that is no tube.
+pub fn pinned(plan: &Plan) -> Option<(&Tube, Layout)> {
+    let tube = &plan.setup()?.tube;
+    if let Some(rig) = plan.rig().ok().flatten() {
+        return Some((tube, rig.layout.clone()));
+    }
+    Some((tube, pinning(tube, plan.knot().lattice())?))
 }
 
 /// From a row of pins to the next one inside it, where bights are nested and tube and cord are named.

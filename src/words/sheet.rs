@@ -8,7 +8,7 @@ use super::pins::{named, set_nested};
 use super::selectors::Selector;
 use super::step_args::{by_fingers, crossing_args, lay_args};
 use super::{Sentence, Units, Words};
-use crate::bench::{Layout, Millimetres, RingPins, Tube};
+use crate::bench::{Board, Layout, Millimetres, RingPins, Tube};
 use crate::guide::{LayStep, Plan, Script, Task, What};
 use crate::knot::{Crossing, Pin, Rim};
 
@@ -228,6 +228,26 @@ impl Words {
             how.push(self.text("strip-rows", &args));
         }
         how
+    }
+
+    /// The title of the sheet of a board.
+    pub fn board_title(&self, plan: &Plan, board: &Board) -> String {
+        let mut args = fluent_args! {
+            "leads" => plan.knot().leads(), "bights" => plan.knot().bights(),
+            "outer" => fine(board.outer.across()), "inner" => fine(board.inner.across()),
+        };
+        set_nested(&mut args, plan.knot().lattice());
+        self.text("board-title", &args)
+    }
+
+    /// What to do with the sheet of a board.
+    pub fn board_how(&self, plan: &Plan) -> Vec<String> {
+        let args = fluent_args! {
+            "hand" => plan.hand.selector(), "rows" => plan.knot().nested(),
+        };
+        ["board-how", "board-pages", "board-hand"]
+            .map(|id| self.text(id, &args))
+            .to_vec()
     }
 
     /// The rows of pins of a rim as they are named on a strip, outermost first.

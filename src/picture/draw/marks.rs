@@ -17,7 +17,11 @@ impl KnotDrawing<'_> {
             match shape {
                 MarkShape::Line(from, to) => {
                     // A rim of a board goes all the way round.
-                    let steps = if scene.projection.board().is_some() { 72_u8 } else { 1 };
+                    let steps = if scene.projection.board().is_some() {
+                        72_u8
+                    } else {
+                        1
+                    };
                     let at = |nth: u8| {
                         let share = f32::from(nth) / f32::from(steps);
                         let [x, y] = [(from.0, to.0), (from.1, to.1)]

@@ -242,7 +242,10 @@ impl CordPath<'_> {
         let radius = hub_across - across;
         let sideways = if start { -1.0 } else { 1.0 };
         let tip = self.tip();
-        rail.push((hub.0 + sideways * radius / form.around, tip.min(hub.1 - 1.0)));
+        rail.push((
+            hub.0 + sideways * radius / form.around,
+            tip.min(hub.1 - 1.0),
+        ));
         // From level with the hub up to the end of the straight, which is square to the leg.
         let bent = form.sin.acos();
         let steps = 8_u8;

@@ -105,8 +105,11 @@ impl KnotScene {
         let constraints = sight.constraints(knot, f32::from(knot.lattice().height()));
         let passes = laid.passes();
         let on_ground = sight.ground().and_then(|ground| {
-            SceneLayout::unset(knot, passes, side, hand, constraints)
-                .finished_on(ground, shape, constraints)
+            SceneLayout::unset(knot, passes, side, hand, constraints).finished_on(
+                ground,
+                shape,
+                constraints,
+            )
         });
         let layout = on_ground.unwrap_or_else(|| {
             SceneLayout::proportioned(knot, passes, side, hand, constraints, shape)

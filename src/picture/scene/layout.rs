@@ -193,7 +193,13 @@ impl SceneLayout {
     }
 
     /// Everything but the size.
-    pub fn unset(knot: &Knot, passes: u16, side: Side, hand: Hand, constraints: Constraints) -> Self {
+    pub fn unset(
+        knot: &Knot,
+        passes: u16,
+        side: Side,
+        hand: Hand,
+        constraints: Constraints,
+    ) -> Self {
         // A follower on the right hand of a tyer who works to the right turns inside at the
         // top; on the sheet that is the same as for a left-hand follower of a mirrored tyer.
         let toward = if side.turns_inside(Rim::Top, hand) {

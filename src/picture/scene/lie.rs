@@ -3,8 +3,8 @@
 use std::f32::consts::{PI, TAU};
 
 use super::layout::{
-    COMFORTABLE, Constraints, DIGIT, LARGEST, Proportions, SMALLEST, SMALLEST_FINISHED, STEEPNESS,
-    SceneLayout, largest,
+    COMFORTABLE, Constraints, DIGIT, LARGEST, NUMBER_RING, Proportions, SMALLEST,
+    SMALLEST_FINISHED, STEEPNESS, SceneLayout, largest,
 };
 use super::meridian::{Bend, Meridian, TIGHTEST};
 use super::sheet_point::real;
@@ -14,6 +14,8 @@ use crate::knot::Rim;
 
 /// A taper is never drawn more pointed than this.
 const MOST_POINTED: f32 = 0.5;
+/// The least cosine of the angle between a leg and a rim where a taper is tied on.
+const LEAST_COS: f32 = 0.5;
 /// So much wider than what it is of a picture from the side is.
 const BESIDE: f32 = 1.06;
 /// Inner circles of boards that are tried one after another until their numbers have room, in those on
@@ -50,6 +52,27 @@ fn taper(ground: &Ground) -> Option<(f32, f32)> {
     Some((slope, (top + bottom) / 4.0))
 }
 
+/// The way of a leg of a board from a circle of one radius to a circle of another: how far round, of an
+/// angle in all, and how far from the middle.
+pub fn involutes(angle: f32, outer: f32, inner: f32) -> Vec<(f32, f32)> {
+    let board = Meridian::between(angle, outer, inner);
+    let points = board.points(0.0, 0.0, STEPS);
+    let [far, near] = [Rim::Bottom, Rim::Top].map(|rim| board.end(rim)[0]);
+    let steps = f32::from(STEPS - 1);
+    let way = (0..STEPS).zip(points).map(|(step, [radius, _])| {
+        // Where the legs can't keep side by side all the way, it begins and ends at its circles all the same.
+        let share = (radius - near) / (far - near);
+        (
+            angle * f32::from(step) / steps,
+            inner + share * (outer - inner),
+        )
+    });
+    way.collect()
+}
+
+/// Points of the way of a leg.
+const STEPS: u16 = 120;
+
 impl SceneLayout {
     /// These measures for a knot that is tied on a ground, as large as fits; `None` on a straight one,
     /// and where the whole of it would be too small to follow: then its surroundings are shown as on a
@@ -70,14 +93,31 @@ impl SceneLayout {
     /// A ball or a taper, from the side.
     fn beside(mut self, ground: &Ground, constraints: Constraints) -> Option<Self> {
         let angle = self.angle();
+        let numbers = self.number_pitch;
+        // How far the legs of a taper can stand up until those at its thin end run along it.
+        let lies = |tangent: f32| {
+            let line = Meridian::tied(ground, angle, tangent);
+            line.is_some_and(|line| {
+                let rims = [Rim::Bottom, Rim::Top].map(|rim| line.rim_cos(rim, 0.0));
+                rims[0].min(rims[1]) > LEAST_COS
+            })
+        };
+        let flattest = largest([0.1, STEEPNESS[0]], lies);
         let mut fits = |half_pitch: f32, tangent: f32| {
             self.meridian = Meridian::tied(ground, angle, tangent);
             let tangent = self.meridian.map_or(tangent, |line| line.tangent());
+            // At the rims of a ball, and at the thin end of a taper, numbers stand closer.
+            let thin = self.meridian.map_or(1.0, |line| {
+                line.end(Rim::Bottom)[0].min(line.end(Rim::Top)[0])
+            });
+            self.number_pitch = numbers * thin.min(1.0);
             self.set(half_pitch, half_pitch * tangent);
             self.fits_upright(constraints)
         };
-        let half_pitch = largest([1.0, LARGEST], |half_pitch| fits(half_pitch, STEEPNESS[0]));
-        let tangent = largest(STEEPNESS, |tangent| fits(half_pitch, tangent));
+        let half_pitch = largest([1.0, LARGEST], |half_pitch| fits(half_pitch, flattest));
+        let tangent = largest([flattest, STEEPNESS[1]], |tangent| {
+            lies(tangent) && fits(half_pitch, tangent)
+        });
         fits(half_pitch, tangent);
         (self.half_pitch.min(self.row) >= SMALLEST).then_some(self)
     }
@@ -124,8 +164,7 @@ impl SceneLayout {
         let unit = half_pitch * real(self.turn()) / TAU;
         // The numbers within the inner circle stand closest.
         let within = (inner * unit - 34.0).max(6.0);
-        self.number_pitch = within / unit * real(self.turn())
-            / real(self.bights);
+        self.number_pitch = within / unit * real(self.turn()) / real(self.bights);
         self.set(half_pitch, half_pitch);
     }
 
@@ -141,7 +180,9 @@ impl SceneLayout {
         let to_numbers = self.above() - 0.9 * self.large_text;
         let radius = inner * self.unit() - to_numbers;
         let bights = real(self.bights);
-        let wide = (DIGIT * self.digits * self.text).max(0.75 * self.text) + 4.0;
+        let half = (DIGIT * self.digits * self.text).max(0.75 * self.text) / 2.0;
+        // A number in a ring stands between two others.
+        let wide = half + (NUMBER_RING * self.large_text).max(half) + 3.0;
         let across = 2.0 * radius * (PI / bights.max(2.0)).sin();
         radius > 0.0 && across >= wide
     }
@@ -207,10 +248,10 @@ impl SceneLayout {
                 let along = lines(&line, unit) / unit;
                 Some((Meridian::reaching(Bend::Taper(slope), angle, along), unit))
             }
-            Ground::Flat { outer, .. } => {
-                let band = single(shape.bands.band());
-                let far = (single(outer.get()) - band) / 2.0;
-                let near = (far - rise).max(0.05 * far);
+            Ground::Flat { .. } => {
+                // The circles on which the middles of its bights lie.
+                let [far, near] = shape.rims.map(|across| single(across.get()) / 2.0);
+                let near = near.max(0.05 * far);
                 let mut line = Meridian::between(angle, far, near);
                 let mut unit = far / line.end(Rim::Bottom)[0];
                 for _ in 0..2 {

@@ -23,8 +23,7 @@ impl KnotScene {
             Mark::Leads => self.leads(),
             Mark::Bight(pin) => self.ring_round(pin, 0.0),
             Mark::StandingEnd(pin) => {
-                let down =
-                    self.layout.pin_height(Rim::Bottom) + self.layout.overhang(Rim::Bottom);
+                let down = self.layout.pin_height(Rim::Bottom) + self.layout.overhang(Rim::Bottom);
                 self.ring_round(pin, -down)
             }
             Mark::WorkingEnd => self.working_end().into_iter().collect(),

@@ -274,6 +274,9 @@ mod tests {
     fn a_taper_of_one_girth_is_a_tube() {
         let tube = Meridian::new(Bend::Taper(0.0), 2.0, 0.9);
         let [radius, lift] = tube.end(Rim::Top);
-        assert!((radius - 1.0).abs() < 1e-5 && (lift - 0.9).abs() < 1e-4, "{lift}");
+        assert!(
+            (radius - 1.0).abs() < 1e-5 && (lift - 0.9).abs() < 1e-4,
+            "{lift}"
+        );
     }
 }

@@ -161,8 +161,7 @@ impl Scene {
     /// Width of the whole knot from edge to edge, in pixels along the tube; 0 in a picture
     /// without cords.
     pub fn knot_width(&self) -> f32 {
-        self.knot()
-            .map_or(0.0, |knot| {
+        self.knot().map_or(0.0, |knot| {
             let rims = [Rim::Bottom, Rim::Top].map(|rim| knot.layout.overhang(rim));
             knot.layout.top() + rims[0] + rims[1]
         })

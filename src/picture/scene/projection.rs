@@ -104,8 +104,8 @@ impl Projection {
         projection
     }
 
-    /// A board lies still, the first pin nearest to the tyer; one that is too large for the picture is
-    /// turned, so that what is in hand is there.
+    /// A board is turned as the tyer turns it: what is in hand is on the near side. One that is too large for
+    /// the picture is cut off beyond that.
     fn of_board(
         surface: Surface,
         layout: &SceneLayout,
@@ -113,16 +113,11 @@ impl Projection {
         viewport: Viewport,
         mirrored: bool,
     ) -> Self {
-        let (middle, base) = if layout.zoomed {
+        let down = if layout.zoomed {
             let [radius, _] = surface.at(focus.middle.1 * layout.row);
-            let furthest = layout.board() - viewport.height / 2.0;
-            let down = radius.min(furthest.max(0.0));
-            (
-                focus.middle.0 * layout.half_pitch,
-                viewport.height / 2.0 - down,
-            )
+            radius.min((layout.board() - viewport.height / 2.0).max(0.0))
         } else {
-            (0.0, viewport.height / 2.0)
+            0.0
         };
         let beyond = layout.round() * EVERYWHERE;
         Self {
@@ -137,9 +132,9 @@ impl Projection {
             seams: None,
             radius: None,
             surface: Some(surface),
-            middle,
+            middle: focus.middle.0 * layout.half_pitch,
             centre: viewport.width / 2.0,
-            base,
+            base: viewport.height / 2.0 - down,
             mirrored,
         }
     }

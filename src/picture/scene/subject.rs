@@ -1,7 +1,7 @@
 //! What a picture is of: a step of a tie, a finished knot, the rings.
 
-use super::mark::Mark;
 use super::knot::{KnotScene, Sight};
+use super::mark::Mark;
 use super::model::Scene;
 use super::moment::Moment;
 use super::view::{View, Viewport};
@@ -80,9 +80,16 @@ impl Subject {
 
     /// The same on what it covers, which it is tied for.
     fn covering(self, plan: &Plan) -> Self {
-        match plan.setup() {
-            Some(setup) => self.on(setup.ground()),
-            None => self,
+        let Some(setup) = plan.setup() else {
+            return self;
+        };
+        let circles = plan.rig().ok().flatten().map(|rig| &rig.layout);
+        match (setup.ground(), circles) {
+            (Ground::Flat { .. }, Some(Layout::Board(board))) => self.on(Ground::Flat {
+                outer: board.across(),
+                hole: Some(board.inner.across()),
+            }),
+            (ground, _) => self.on(ground),
         }
     }
 
@@ -145,6 +152,11 @@ impl Subject {
             rows: tube.rows().unwrap_or_default().to_vec(),
             hand,
         }
+    }
+
+    /// The knot of a plan on what it is tied on, as far as it is laid.
+    pub fn tied(plan: &Plan, moment: Moment) -> Self {
+        Self::at(plan, moment, None)
     }
 
     /// The knot of a plan on its tube, as far as it is laid.
@@ -242,9 +254,7 @@ impl Subject {
                     viewport: viewport.usable(),
                 };
                 Scene::of(match shape {
-                    Some(shape) => {
-                        KnotScene::finished(sight, laying, *side, *hand, moment, shape)
-                    }
+                    Some(shape) => KnotScene::finished(sight, laying, *side, *hand, moment, shape),
                     None => KnotScene::tied(sight, laying, *side, *hand, moment),
                 })
             }

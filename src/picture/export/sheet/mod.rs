@@ -4,6 +4,7 @@
 //! [`Image`](crate::picture::Image) of so many dots an inch or, with its fellows, a [`pdf()`]. The texts
 //! come from the caller: nothing here knows a language.
 
+mod board;
 mod card;
 mod card_flow;
 mod card_sizes;
@@ -14,6 +15,7 @@ mod stage;
 mod strip;
 mod strip_part;
 
+pub use board::{BoardSheet, Marks};
 pub use card::{Card, CardEnd, CardSection, LegLine};
 pub use list::{ListPart, ListSheet};
 pub use page::{DOTS, Paper, SheetPage};

@@ -12,8 +12,9 @@ use crate::picture::scene::single;
 /// Both rings' strips for a tube.
 #[derive(Clone, Debug, PartialEq)]
 pub struct StripSheet {
-    /// Once round the tube, in millimetres.
-    pub length: f32,
+    /// Once round the tube, in millimetres; at the top ring and at the bottom ring, which are of one length
+    /// unless each has a tape of its own.
+    pub lengths: [f32; 2],
     /// The marks of the top ring, row by row, the outermost first.
     pub top: Vec<StripRow>,
     /// The marks of the bottom ring.
@@ -21,11 +22,11 @@ pub struct StripSheet {
 }
 
 /// Top edge of the first strip of a page.
-const EDGE: f32 = 62.0;
+pub(super) const EDGE: f32 = 62.0;
 /// From a strip to what stands below it: the next one, with its name, or the cautions.
 const BELOW: [f32; 2] = [22.0, 13.0];
 /// Room for the cautions and the line that is measured, at the foot of a page.
-const FOOT: f32 = 54.0;
+pub(super) const FOOT: f32 = 54.0;
 
 impl StripSheet {
     /// The strips for a tube pinned like this, for a tyer of this hand. Pins are numbered the
@@ -36,14 +37,20 @@ impl StripSheet {
     /// outermost rows alone are drawn, with whose pins those of the others stand in line.
     pub fn new(tube: &Tube, layout: &Layout, apart: Option<Millimetres>, hand: Hand) -> Self {
         let round = tube.circumference().get();
-        let length = single(round);
-        let place = |mark: f64| {
+        let lengths = match layout {
+            Layout::Tapes(tapes) => {
+                [&tapes.top, &tapes.bottom].map(|tape| single(tape.length.get()))
+            }
+            _ => [single(round); 2],
+        };
+        let place_on = |mark: f64, length: f32| {
             let mark = single(mark).rem_euclid(length);
             match hand {
                 Hand::Right => mark,
                 Hand::Left => length - mark,
             }
         };
+        let place = |mark: f64| place_on(mark, lengths[0]);
         let of_row = |nth: usize, holes: Vec<f32>, pins: Vec<f32>| StripRow {
             inside: apart.map_or(0.0, |apart| count(nth) * single(apart.get())),
             holes,
@@ -62,7 +69,8 @@ impl StripSheet {
                 let rows = tapes.rows().take(drawn(usize::MAX)).enumerate();
                 rows.map(|(nth, row)| {
                     let quarter = row[rim].pitch.get() / 4.0;
-                    let at = |mark: &Millimetres| place(mark.get() + quarter);
+                    let long = single(row[rim].length.get());
+                    let at = |mark: &Millimetres| place_on(mark.get() + quarter, long);
                     of_row(nth, Vec::new(), row[rim].marks.iter().map(at).collect())
                 })
                 .collect()
@@ -110,7 +118,7 @@ impl StripSheet {
             }),
         };
         Self {
-            length,
+            lengths,
             top,
             bottom,
         }
@@ -141,14 +149,18 @@ impl StripSheet {
 
     /// How many pages of this paper it takes.
     pub fn count(&self, paper: Paper) -> usize {
-        self.lengths(paper) * (2 / self.within(paper).on_a_page(paper))
+        let [top, bottom] = self.lengths.map(|length| Self::goes_over(length, paper));
+        match self.within(paper).on_a_page(paper) {
+            1 => top + bottom,
+            _ => top.max(bottom),
+        }
     }
 
-    /// How many pages a strip goes on over.
-    fn lengths(&self, paper: Paper) -> usize {
+    /// How many pages a strip of this length goes on over.
+    fn goes_over(length: f32, paper: Paper) -> usize {
         let mut count = 1;
         let mut reached = window(paper);
-        while reached < self.length {
+        while reached < length {
             reached += window(paper) - OVERLAP;
             count += 1;
         }
@@ -168,27 +180,40 @@ impl StripSheet {
     ) -> Vec<SheetPage> {
         let strips = self.within(paper);
         let tall = strips.tall();
-        let (lengths, count) = (self.lengths(paper), self.count(paper));
+        let count = self.count(paper);
         let rims = [
-            (Rim::Top, &strips.top, &texts.rings[0]),
-            (Rim::Bottom, &strips.bottom, &texts.rings[1]),
+            (Rim::Top, &strips.top, &texts.rings[0], self.lengths[0]),
+            (
+                Rim::Bottom,
+                &strips.bottom,
+                &texts.rings[1],
+                self.lengths[1],
+            ),
         ];
         let mut pages = Vec::with_capacity(count);
         for together in rims.chunks(strips.on_a_page(paper)) {
             let mut from = 0.0;
-            for nth in 1..=lengths {
+            let over = |length: f32| Self::goes_over(length, paper);
+            let longest = together.iter().map(|(.., length)| over(*length));
+            for nth in 1..=longest.max().unwrap_or(1) {
                 let mut page = SheetPage::new(paper, true);
                 heading(&mut page, texts);
                 let mut part = StripPart {
                     from,
-                    to: (from + window(paper)).min(self.length),
+                    to: from,
                     is_first: nth == 1,
-                    is_last: nth == lengths,
+                    is_last: false,
                     join: join(pages.len() + 2),
                     edge: EDGE,
                     tall,
                 };
-                for (rim, rows, name) in together {
+                for (rim, rows, name, length) in together {
+                    // The tape of the thinner end comes to its end first.
+                    if nth > over(*length) {
+                        continue;
+                    }
+                    part.to = (from + window(paper)).min(*length);
+                    part.is_last = nth == over(*length);
                     let at = (MARGIN, part.edge - 3.0);
                     page.write(name, 4.0, Weight::Bold, Anchor::Start, at);
                     part.draw(&mut page, *rim, rows, texts);
@@ -212,7 +237,7 @@ fn window(paper: Paper) -> f32 {
     paper.size().1 - 2.0 * MARGIN
 }
 
-fn heading(page: &mut SheetPage, texts: &StripTexts) {
+pub(super) fn heading(page: &mut SheetPage, texts: &StripTexts) {
     let width = page.width - 2.0 * MARGIN;
     let mut y = MARGIN + 5.0;
     let at = (MARGIN, y);
@@ -230,7 +255,7 @@ fn heading(page: &mut SheetPage, texts: &StripTexts) {
 }
 
 /// Writes the cautions between the strips and the line that is measured.
-fn cautions(page: &mut SheetPage, texts: &StripTexts, top: f32) {
+pub(super) fn cautions(page: &mut SheetPage, texts: &StripTexts, top: f32) {
     let width = page.width - 2.0 * MARGIN;
     let lines = wrapped(&texts.cautions, 3.8, Weight::Regular, width);
     for (nth, line) in lines.iter().enumerate() {
@@ -240,7 +265,7 @@ fn cautions(page: &mut SheetPage, texts: &StripTexts, top: f32) {
 }
 
 /// Draws the line of known length between two upright ones.
-fn bar(page: &mut SheetPage, texts: &StripTexts) {
+pub(super) fn bar(page: &mut SheetPage, texts: &StripTexts) {
     let y = page.height - MARGIN - 14.0;
     let (left, right) = (MARGIN, MARGIN + f32::from(texts.bar_length) / 100.0);
     page.rule(Role::Label, 0.5, (left, y), (right, y));
