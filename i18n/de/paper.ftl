@@ -9,6 +9,7 @@ paper-how = Auf Papier oder als bewegtes Bild: Auf und ab wählt, die seitlichen
 paper-name = { $kind ->
         [card] Karte
         [strip] Streifen
+        [board] Brettbogen
         [stage] Bild des Schritts
        *[reel] Bewegtes Bild
     }
@@ -17,6 +18,7 @@ paper-name = { $kind ->
 paper-for = { $kind ->
         [card] Alle Angaben und jede Bahn als Tabelle, für einen Abend ohne Rechner.
         [strip] Nummern der Stifte und Marken der Löcher in wahrer Größe, um das Rohr zu legen.
+        [board] Wo die T-Stifte stehen, in wahrer Größe, um ihn auf das Brett zu kleben: bei einer großen Matte auf mehreren Seiten.
         [stage] Der Knoten, wie er jetzt liegt, mit den Worten des Schritts.
        *[reel] Der ganze Knoten, Bahn für Bahn mit seinen Worten, für einen Kurs.
     }
@@ -25,6 +27,7 @@ paper-for = { $kind ->
 paper-choice = { $kind ->
         [card] Karte
         [strip] Streifen
+        [board] Brettbogen
         [stage] Bild des Schritts
        *[reel] Bewegtes Bild
     }, als { $form }-Datei.
@@ -38,6 +41,7 @@ paper-size = Papier: { $paper }.
 paper-dialog = { $kind ->
         [card] Wohin die Karte kommt
         [strip] Wohin der Streifen kommt
+        [board] Wohin der Brettbogen kommt
         [stage] Wohin das Bild kommt
        *[reel] Wohin das bewegte Bild kommt
     }
@@ -50,6 +54,7 @@ paper-exists = „{ $file }“ gibt es schon: Drück noch einmal Eingabe, um die
 paper-making = { $kind ->
         [card] Die Karte entsteht.
         [strip] Der Streifen entsteht.
+        [board] Der Brettbogen entsteht.
         [stage] Das Bild entsteht.
        *[reel] Das bewegte Bild entsteht.
     }
@@ -62,6 +67,7 @@ paper-progress = { $count ->
 paper-made = { $kind ->
         [card] Die Karte ist in „{ $file }“.
         [strip] Der Streifen ist in „{ $file }“.
+        [board] Der Brettbogen ist in „{ $file }“.
         [stage] Das Bild ist in „{ $file }“.
        *[reel] Das bewegte Bild ist in „{ $file }“.
     }{ $files ->

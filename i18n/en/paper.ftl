@@ -5,10 +5,11 @@ paper-heading = Take it along
 # How the screen is worked. Spoken as well.
 paper-how = On paper or as a moving picture: up and down choose, the side arrows change the kind of file, Enter makes it.
 
-# What can be made. $kind: card, strip, stage or reel.
+# What can be made. $kind: card, strip, board (in the place of a strip, for a mat), stage or reel.
 paper-name = { $kind ->
         [card] Card
         [strip] Strip
+        [board] Board sheet
         [stage] Picture of the step
        *[reel] Moving picture
     }
@@ -17,6 +18,7 @@ paper-name = { $kind ->
 paper-for = { $kind ->
         [card] All its figures and every leg as a table, for an evening without a computer.
         [strip] Pin numbers and hole marks at true size, to be laid round the tube.
+        [board] Where the T-pins go at true size, to be taped on the board: on several pages for a large mat.
         [stage] The knot as it lies now, with the words of the step.
        *[reel] The whole tie, leg by leg with its words, to hand to a class.
     }
@@ -25,6 +27,7 @@ paper-for = { $kind ->
 paper-choice = { $kind ->
         [card] Card
         [strip] Strip
+        [board] Board sheet
         [stage] Picture of the step
        *[reel] Moving picture
     }, as a { $form } file.
@@ -38,6 +41,7 @@ paper-size = Paper: { $paper }.
 paper-dialog = { $kind ->
         [card] Where the card goes
         [strip] Where the strip goes
+        [board] Where the board sheet goes
         [stage] Where the picture goes
        *[reel] Where the moving picture goes
     }
@@ -50,6 +54,7 @@ paper-exists = “{ $file }” is there already: press Enter once more to write 
 paper-making = { $kind ->
         [card] The card is being made.
         [strip] The strip is being made.
+        [board] The board sheet is being made.
         [stage] The picture is being made.
        *[reel] The moving picture is being made.
     }
@@ -62,6 +67,7 @@ paper-progress = { $count ->
 paper-made = { $kind ->
         [card] The card is in “{ $file }”.
         [strip] The strip is in “{ $file }”.
+        [board] The board sheet is in “{ $file }”.
         [stage] The picture is in “{ $file }”.
        *[reel] The moving picture is in “{ $file }”.
     }{ $files ->

@@ -9,6 +9,7 @@ paper-how = En papel o como imagen en movimiento: arriba y abajo eligen, las fle
 paper-name = { $kind ->
         [card] Ficha
         [strip] Tira
+        [board] Hoja de tabla
         [stage] Dibujo del paso
        *[reel] Imagen en movimiento
     }
@@ -17,6 +18,7 @@ paper-name = { $kind ->
 paper-for = { $kind ->
         [card] Todos sus datos y cada tramo en una tabla, para una tarde sin ordenador.
         [strip] Números de las clavijas y marcas de los agujeros a tamaño real, para rodear con ellos el tubo.
+        [board] Dónde van los alfileres en T a tamaño real, para sujetarla a la tabla con cinta: en varias páginas si el salvamanteles es grande.
         [stage] El nudo tal como está ahora, con las palabras del paso.
        *[reel] El nudo entero, tramo a tramo con sus palabras, para dárselo a una clase.
     }
@@ -25,6 +27,7 @@ paper-for = { $kind ->
 paper-choice = { $kind ->
         [card] Ficha
         [strip] Tira
+        [board] Hoja de tabla
         [stage] Dibujo del paso
        *[reel] Imagen en movimiento
     }, como archivo { $form }.
@@ -38,6 +41,7 @@ paper-size = Papel: { $paper }.
 paper-dialog = { $kind ->
         [card] Adónde va la ficha
         [strip] Adónde va la tira
+        [board] Adónde va la hoja de tabla
         [stage] Adónde va el dibujo
        *[reel] Adónde va la imagen en movimiento
     }
@@ -50,6 +54,7 @@ paper-exists = «{ $file }» ya existe: pulsa Intro otra vez para sobrescribirlo
 paper-making = { $kind ->
         [card] Se está haciendo la ficha.
         [strip] Se está haciendo la tira.
+        [board] Se está haciendo la hoja de tabla.
         [stage] Se está haciendo el dibujo.
        *[reel] Se está haciendo la imagen en movimiento.
     }
@@ -62,6 +67,7 @@ paper-progress = { $count ->
 paper-made = { $kind ->
         [card] La ficha está en «{ $file }».
         [strip] La tira está en «{ $file }».
+        [board] La hoja de tabla está en «{ $file }».
         [stage] El dibujo está en «{ $file }».
        *[reel] La imagen en movimiento está en «{ $file }».
     }{ $files ->

@@ -1,7 +1,7 @@
 # La feuille imprimée d’une planche : des cercles de repères en vraie grandeur.
 
 # Arguments comme en anglais.
-board-title = Feuille de planche : { $leads } brins, { $bights } ganses{ $nested ->
+board-title = Feuille de planche : { $leads } brins, { $bights } ganses{ $nested ->
         [one] { "" }
        *[other] , { $nested } emboîtées{ $lands ->
             [0] { "" }
@@ -9,7 +9,7 @@ board-title = Feuille de planche : { $leads } brins, { $bights } ganses{ $nested
         }
     }, cercles de picots de { $outer } et { $inner } de diamètre
 
-board-how = Fixez la feuille à plat sur la planche au ruban et piquez une épingle en T au milieu de chaque croix marquée. La ligne pâle est le chemin des deux premiers trajets : vers l’intérieur depuis le picot 1 du bord, puis de nouveau vers l’extérieur.
+board-how = Fixez la feuille à plat sur la planche au ruban et piquez une épingle en T au milieu de chaque croix marquée. La ligne pâle est le chemin des deux premiers trajets : vers l’intérieur depuis le picot 1 du bord, puis de nouveau vers l’extérieur.
 board-pages = S’il y a plusieurs pages, n’en rognez aucune : posez chacune sur la ligne en tirets de la précédente, croix sur croix, et mesurez la ligne du bas avant de piquer la première épingle.
 
 board-hand = { $hand ->

@@ -9,6 +9,7 @@ paper-how = Sur papier ou en image animée : haut et bas choisissent, les flèc
 paper-name = { $kind ->
         [card] Fiche
         [strip] Bande
+        [board] Feuille de planche
         [stage] Image de l’étape
        *[reel] Image animée
     }
@@ -17,6 +18,7 @@ paper-name = { $kind ->
 paper-for = { $kind ->
         [card] Tous ses chiffres et chaque trajet en tableau, pour une soirée sans ordinateur.
         [strip] Numéros des picots et repères des trous en vraie grandeur, à poser autour du tube.
+        [board] La place des épingles en T en vraie grandeur, à fixer sur la planche au ruban : sur plusieurs pages pour un grand dessous-de-plat.
         [stage] Le nœud tel qu’il est maintenant, avec les mots de l’étape.
        *[reel] Le nœud entier, trajet par trajet avec ses mots, à remettre à une classe.
     }
@@ -25,6 +27,7 @@ paper-for = { $kind ->
 paper-choice = { $kind ->
         [card] Fiche
         [strip] Bande
+        [board] Feuille de planche
         [stage] Image de l’étape
        *[reel] Image animée
     }, en fichier { $form }.
@@ -38,6 +41,7 @@ paper-size = Papier : { $paper }.
 paper-dialog = { $kind ->
         [card] Où va la fiche
         [strip] Où va la bande
+        [board] Où va la feuille de planche
         [stage] Où va l’image
        *[reel] Où va l’image animée
     }
@@ -50,6 +54,7 @@ paper-exists = « { $file } » existe déjà : appuyez encore une fois sur En
 paper-making = { $kind ->
         [card] La fiche se fait.
         [strip] La bande se fait.
+        [board] La feuille de planche se fait.
         [stage] L’image se fait.
        *[reel] L’image animée se fait.
     }
@@ -62,6 +67,7 @@ paper-progress = { $count ->
 paper-made = { $kind ->
         [card] La fiche est dans « { $file } ».
         [strip] La bande est dans « { $file } ».
+        [board] La feuille de planche est dans « { $file } ».
         [stage] L’image est dans « { $file } ».
        *[reel] L’image animée est dans « { $file } ».
     }{ $files ->

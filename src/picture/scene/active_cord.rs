@@ -127,8 +127,7 @@ impl KnotScene {
         } else if self.ends_loose(visible, active) {
             // The loose end hangs straight down; so does its head.
             let tip = path.tip();
-            let along = path.straight()[1];
-            let hub = path.at(along, path.offset + 1.1 * layout.cord);
+            let (hub, _) = path.hub_of_end(false);
             let x = hub.0 + 1.1 * layout.cord / path.form(false).around;
             [
                 (x + half, tip + back),

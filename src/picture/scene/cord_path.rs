@@ -230,15 +230,19 @@ impl CordPath<'_> {
         self.outwards(start) * turned * (self.offset - joined) / (2.0 * self.layout.sin)
     }
 
+    /// The middle of the arc in which a cord turns to hang down as a loose end, and how far it is to the right of
+    /// the middle of the cable.
+    pub fn hub_of_end(&self, start: bool) -> (SheetPoint, f32) {
+        let across = self.offset + 1.1 * self.layout.cord;
+        let along = self.along(Limit::End, usize::from(!start), across);
+        (self.at(along, across), across)
+    }
+
     /// A loose end, from its tip to where it meets the straight. Only bottom pins have any.
     fn end(&self, start: bool, across: f32, rail: &mut Vec<SheetPoint>) {
         let layout = self.layout;
         let form = self.form(start);
-        let hub_across = self.offset + 1.1 * layout.cord;
-        let hub = self.at(
-            self.along(Limit::End, usize::from(!start), hub_across),
-            hub_across,
-        );
+        let (hub, hub_across) = self.hub_of_end(start);
         let radius = hub_across - across;
         let sideways = if start { -1.0 } else { 1.0 };
         let tip = self.tip();

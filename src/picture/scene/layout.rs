@@ -75,6 +75,8 @@ pub struct SceneLayout {
     pub number_pitch: f32,
     /// Digits of the largest pin number.
     pub digits: f32,
+    /// The largest that type of a pin number becomes.
+    pub largest_text: f32,
     /// Size of the type of a pin number.
     pub text: f32,
     /// Size of the type of the numbers of the two pins of the leg in hand.
@@ -232,6 +234,7 @@ impl SceneLayout {
                 10..100 => 2.0,
                 _ => 3.0,
             },
+            largest_text: 42.0,
             text: 1.0,
             large_text: 1.0,
             zoomed: false,
@@ -279,7 +282,8 @@ impl SceneLayout {
         self.text = (room / (2.0 * half + 0.4)).clamp(12.0, 22.0);
         let ring = NUMBER_RING.max(half + 0.3);
         let beside = room - half * self.text - 2.0;
-        self.large_text = (beside / ring).clamp(1.2 * self.text, 42.0);
+        self.large_text =
+            (beside / ring).clamp(1.2 * self.text, self.largest_text.max(1.2 * self.text));
         let inner = self.pin + self.gap.min(0.2 * self.cord) + self.cord / 2.0;
         self.bend = inner + (passes - 1.0) / 2.0 * self.spacing;
     }

@@ -135,6 +135,8 @@ impl SceneLayout {
     /// A board, from above.
     fn on_board(mut self, ground: &Ground, constraints: Constraints) -> Self {
         let room = constraints.width.min(constraints.height) / 2.0;
+        // A board is as tall as it is wide: the numbers leave the knot its room.
+        self.largest_text = (0.12 * room).clamp(18.0, 42.0);
         let angle = self.angle();
         let line = Meridian::tied(ground, angle, 1.0);
         let open = line.map_or(TIGHTEST, |line| line.opening());

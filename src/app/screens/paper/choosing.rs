@@ -8,6 +8,7 @@ use crate::app::off_thread::Number;
 use crate::app::screens::context::Context;
 use crate::app::screens::route::Next;
 use crate::app::widgets;
+use crate::bench::Layout;
 use crate::paper::{FileForm, PaperKind, PaperOrder};
 use crate::picture::sheet::Paper;
 use crate::words::{Sentence, Spoken, Words};
@@ -40,7 +41,7 @@ impl State {
 
     /// The one that is chosen, and what it is for.
     pub(super) fn say_choice(&self, words: &Words) -> Spoken {
-        let kind = name(self.kind());
+        let kind = self.called(self.kind());
         let texts = [("kind", kind), ("form", self.form().name())];
         let choice = Spoken::from(words.notice("paper-choice", &texts));
         choice.then(words.notice("paper-for", &[("kind", kind)]).spoken())
@@ -101,6 +102,22 @@ impl State {
     pub(super) fn look(&mut self, context: &Context) -> Task<Message> {
         self.glance = (Number::draw(), None);
         making::glance(self.glance.0, self.order(context), context)
+    }
+}
+
+impl State {
+    /// What one of the four is called among the messages for this tie: a mat has the sheet of its board in
+    /// the place of a strip.
+    pub(super) fn called(&self, kind: PaperKind) -> &'static str {
+        let is_board = || {
+            let rig = self.tie.plan.rig().ok().flatten();
+            rig.is_some_and(|rig| matches!(rig.layout, Layout::Board(_)))
+        };
+        if kind == PaperKind::Strip && is_board() {
+            "board"
+        } else {
+            name(kind)
+        }
     }
 }
 

@@ -5,7 +5,6 @@ use std::sync::Arc;
 use std::sync::atomic::Ordering;
 use std::time::Duration;
 
-use super::choosing::name;
 use super::making;
 use super::placing::LastFolder;
 use super::{Doing, Message, State};
@@ -28,7 +27,7 @@ impl State {
     ) -> Next<Message> {
         let making = context
             .words()
-            .notice("paper-making", &[("kind", name(self.kind()))]);
+            .notice("paper-making", &[("kind", self.called(self.kind()))]);
         context.say(making.spoken());
         self.doing = Doing::Making {
             file: file.clone(),
@@ -69,7 +68,7 @@ impl State {
                 let Some(file) = files.first() else {
                     return Next::default();
                 };
-                let sentence = words.paper_made(name(self.kind()), file, files.len());
+                let sentence = words.paper_made(self.called(self.kind()), file, files.len());
                 self.tell(sentence, context);
                 self.made = Some(file.clone());
                 if let Some(folder) = file.parent() {

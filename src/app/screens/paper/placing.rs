@@ -6,7 +6,6 @@ use std::sync::Arc;
 use iced::Task;
 use iced::widget::operation;
 
-use super::choosing::name;
 use super::making;
 use super::{Doing, LINE, Message, State};
 use crate::app::off_thread::Number;
@@ -37,7 +36,7 @@ impl State {
         let asking = words.notice("paper-asking", &[]);
         let form = self.form();
         let asked = SaveDialog {
-            title: words.plainly("paper-dialog", &[("kind", name(self.kind()))]),
+            title: words.plainly("paper-dialog", &[("kind", self.called(self.kind()))]),
             name: self.file_name(words),
             folder,
             kind: FileKind {
@@ -58,7 +57,7 @@ impl State {
     pub(super) fn file_name(&self, words: &Words) -> String {
         let tie = self.tie.name.trim();
         let line = words.tie_line(&self.tie.plan);
-        let kind = words.plainly("paper-name", &[("kind", name(self.kind()))]);
+        let kind = words.plainly("paper-name", &[("kind", self.called(self.kind()))]);
         file_name(if tie.is_empty() { &line } else { tie }, &kind, self.form())
     }
 

@@ -60,13 +60,13 @@ impl State {
 
     fn list<'a>(&'a self, is_low: bool, words: &Words) -> Element<'a, Message> {
         let for_what = |kind| {
-            let for_what = words.plainly("paper-for", &[("kind", name(kind))]);
+            let for_what = words.plainly("paper-for", &[("kind", self.called(kind))]);
             widgets::quiet(for_what, theme::SMALL)
         };
         let rows = PaperKind::ALL.into_iter().enumerate();
         let rows = rows.map(|(index, kind)| {
             let is_chosen = index == self.chosen;
-            let title = words.plainly("paper-name", &[("kind", name(kind))]);
+            let title = words.plainly("paper-name", &[("kind", self.called(kind))]);
             let title = text(title).size(theme::BODY).font(theme::BOLD);
             let for_what = (!is_low).then(|| for_what(kind));
             let face = column![title].extend(for_what).spacing(2);

@@ -117,10 +117,13 @@ impl ScreenPage for State {
     }
 
     fn redraw(&mut self, context: &Context) {
-        let name = match &self.found {
-            Findings::Knots(question, _) => question.cord.name.as_deref(),
+        let question = match &self.found {
+            Findings::Knots(question, _) => Some(question),
             _ => None,
         };
+        let name = question.and_then(|question| question.cord.name.as_deref());
+        self.pictures
+            .cover(question.map(|question| question.object.ground));
         let cord = name.and_then(|name| colour_of(name, context.words()));
         let is_dark = context.session.settings().colours == ColourScheme::Dark;
         let only = self.only.as_ref().map(|only| only.knot());

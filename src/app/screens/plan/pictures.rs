@@ -4,7 +4,7 @@ use iced::widget::{container, responsive};
 use iced::{Element, Fill, Size};
 
 use crate::app::widgets::gallery::Gallery;
-use crate::bench::FitAnswer;
+use crate::bench::{FitAnswer, Ground};
 use crate::knot::{Hand, Knot, Side};
 use crate::picture::{Colour, Subject};
 
@@ -17,6 +17,8 @@ pub struct Pictures {
     cord: Option<Colour>,
     /// The knot that was counted, while no other is looked at.
     only: Option<Knot>,
+    /// What is to be covered.
+    ground: Option<Ground>,
 }
 
 impl Pictures {
@@ -31,11 +33,20 @@ impl Pictures {
         self.cards.set(dots, is_dark);
     }
 
+    /// Shows the knots on what they are to cover.
+    pub const fn cover(&mut self, ground: Option<Ground>) {
+        self.ground = ground;
+    }
+
     fn subject(&self, answer: &FitAnswer, hand: Hand, side: Side) -> Option<Subject> {
-        match &self.only {
+        let subject = match &self.only {
             Some(knot) => Subject::answer_of(knot.clone(), answer, hand, side),
             None => Subject::answer(answer, hand, side),
-        }
+        }?;
+        Some(match self.ground {
+            Some(ground) => subject.on(ground),
+            None => subject,
+        })
     }
 
     /// The picture of an answer on the card at a place of the list.

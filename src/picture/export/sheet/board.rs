@@ -30,7 +30,7 @@ pub struct Marks {
 }
 
 /// Room round the outer circle, for its numbers.
-const ROUND: f32 = 14.0;
+const ROUND: f32 = 10.0;
 /// Across the mark of a pin, where there is room for it. *Common practice, no source.*
 const MARK: f32 = 4.0;
 /// Half of a cross that two pages share.
@@ -158,7 +158,7 @@ impl BoardSheet {
             }
         }
         if let (Some(outer), Some(inner)) = (self.outer.first(), self.inner.first()) {
-            tile.numbers(page, outer, outer.radius + 0.55 * ROUND, 6.0);
+            tile.numbers(page, outer, outer.radius + 0.6 * ROUND, 6.0);
             // Within the inner circle they are as large as they have room.
             let radius = inner.radius - 6.0_f32.min(0.4 * inner.radius);
             let around = std::f32::consts::TAU * radius / count(inner.pins.len().max(1));
