@@ -6,7 +6,7 @@ mod dots;
 #[path = "support/flat_cords.rs"]
 mod flat_cords;
 
-use kurbo::{Point, Shape as _};
+use kurbo::Shape as _;
 use marlinspeak::guide::{AtOnce, FinishTask, Plan, Script, Step, What};
 use marlinspeak::knot::{Hand, Knot, Lattice, Laying, LayingOrder, Leg, PassLeg, Rim, Side, Weave};
 use marlinspeak::picture::{

@@ -196,11 +196,7 @@ impl CardArgs {
         };
         let prices = self.prices.prices(set, words)?;
         let labour = Labour::of(equipped, ledger(words)?.pace(), prices);
-        let of_plan = paper::pinned(equipped).map(|(tube, layout)| (tube.clone(), layout));
-        let pinned = match of_plan {
-            Some(of_plan) => Some(of_plan),
-            None => pinned(setup, plan, words)?,
-        };
+        let pinned = pinned(setup, plan, words)?;
         let pinned = pinned.as_ref().map(|(tube, layout)| (tube, layout));
         Ok(paper::card(equipped, pinned, &labour, paper, words))
     }
@@ -208,16 +204,14 @@ impl CardArgs {
 
 impl SheetArgs {
     fn strip(&self, plan: &Plan, paper: Paper, words: &Words) -> Result<Vec<SheetPage>, Complaint> {
+        let Some((tube, layout)) = pinned(&self.setup, plan, words)? else {
+            let sentence = words.plainly("sheet-tube-missing", &[]);
+            return Err(Complaint::input(sentence));
+        };
         let plan = if self.setup.names_tube_and_cord() {
             &self.setup.equip(plan.clone(), words)?
         } else {
             plan
-        };
-        // What is tied in place or on a board has the marks of that, and not those of a tube.
-        let (tube, layout) = match paper::pinned(plan) {
-            Some((tube, layout)) => (tube.clone(), layout),
-            None => pinned(&self.setup, plan, words)?
-                .ok_or_else(|| Complaint::input(words.plainly("sheet-tube-missing", &[])))?,
         };
         paper::check_strip(plan, &tube, &layout, paper).map_err(|error| refused(&error, words))?;
         Ok(paper::strip(plan, &tube, &layout, paper, words))
