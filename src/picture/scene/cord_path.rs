@@ -240,7 +240,6 @@ impl CordPath<'_> {
 
     /// A loose end, from its tip to where it meets the straight. Only bottom pins have any.
     fn end(&self, start: bool, across: f32, rail: &mut Vec<SheetPoint>) {
-        let layout = self.layout;
         let form = self.form(start);
         let (hub, hub_across) = self.hub_of_end(start);
         let radius = hub_across - across;
