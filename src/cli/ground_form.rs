@@ -54,14 +54,14 @@ impl GroundForm {
 #[derive(Default, Serialize)]
 pub(super) struct MiddleForm {
     /// Of a mat: from edge to edge.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    outer_mm: Option<f64>,
+    #[serde(rename = "outer_mm", skip_serializing_if = "Option::is_none")]
+    outer: Option<f64>,
     /// Of a mat: across its hole.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    hole_mm: Option<f64>,
+    #[serde(rename = "hole_mm", skip_serializing_if = "Option::is_none")]
+    hole: Option<f64>,
     /// Of a ball: across what stays bare at each pole.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    bare_mm: Option<f64>,
+    #[serde(rename = "bare_mm", skip_serializing_if = "Option::is_none")]
+    bare: Option<f64>,
 }
 
 impl MiddleForm {
@@ -69,12 +69,12 @@ impl MiddleForm {
         let bare = shape.bare.map(|bare| rounded(bare.get(), 3));
         match ground {
             Ground::Flat { .. } => Self {
-                outer_mm: Some(rounded(shape.outer_edge().get(), 3)),
-                hole_mm: bare,
-                bare_mm: None,
+                outer: Some(rounded(shape.outer_edge().get(), 3)),
+                hole: bare,
+                bare: None,
             },
             Ground::Ball(_) => Self {
-                bare_mm: bare,
+                bare,
                 ..Self::default()
             },
             Ground::Round(_) | Ground::Taper { .. } => Self::default(),

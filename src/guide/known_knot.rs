@@ -319,6 +319,29 @@ mod tests {
     }
 
     #[test]
+    fn on_a_ball_and_as_a_mat_it_is_held_to_the_whole_of_them() {
+        let cord = (SetupField::Cord, "3");
+        for ground in [
+            (SetupField::Ball, "38"),
+            (SetupField::Mat, "150"),
+            (SetupField::Mat, "150:60"),
+        ] {
+            let question = question(&[ground, cord]);
+            let offered = question.answers();
+            for knot in [[7, 6], [9, 8], [5, 7], [3, 4], [40, 40]] {
+                let [leads, bights] = knot;
+                let knot = KnownKnot { leads, bights };
+                for known in question.known(knot, false) {
+                    let mut alike = offered.iter().filter(|answer| knot.is(answer.counts));
+                    let is_offered =
+                        alike.any(|answer| answer.counts.passes() == known.counts.passes());
+                    assert_eq!(known.verdict.is_met(), is_offered, "{ground:?}: {known:?}");
+                }
+            }
+        }
+    }
+
+    #[test]
     fn what_is_in_the_way_is_named() {
         let verdicts = |question: &FitQuestion| {
             let known = question.known(GRIP, false).into_iter();

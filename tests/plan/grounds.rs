@@ -18,10 +18,10 @@ fn fit(more: &[&'static str]) -> Vec<&'static str> {
     [&["fit", "--cord", "3"], more].concat()
 }
 
-#[test]
+/// What is wrong with a ground, and the sentence for it.
 #[expect(clippy::too_many_lines, reason = "one table of sentences")]
-fn each_thing_wrong_with_a_ground_has_its_sentence() {
-    for (args, sentence) in [
+fn wrong() -> Vec<(Vec<&'static str>, &'static str)> {
+    vec![
         (
             fit(&["--object", "30", "--ball", "38"]),
             "What is covered is named twice, by its diameter and as a ball: give one of the two.",
@@ -142,8 +142,26 @@ fn each_thing_wrong_with_a_ground_has_its_sentence() {
             fit(&["--object", "30mm", "--in-place"]),
             "The length to be covered is missing: add it, such as --cover 30mm.",
         ),
-    ] {
+    ]
+}
+
+#[test]
+fn each_thing_wrong_with_a_ground_has_its_sentence() {
+    for (args, sentence) in wrong() {
         assert_eq!(refused(&args), sentence, "{args:?}");
+    }
+}
+
+#[test]
+fn each_has_one_in_every_language() {
+    for (args, english) in wrong() {
+        let mut told = vec![english.to_owned()];
+        for language in ["de", "es", "fr"] {
+            let sentence = refused(&[&args[..], &["--lang", language]].concat());
+            assert!(sentence.ends_with('.'), "{sentence}");
+            assert!(!told.contains(&sentence), "{language}: {sentence}");
+            told.push(sentence);
+        }
     }
 }
 
