@@ -12,7 +12,7 @@ ask-length-unreadable = { $asking ->
         [object] El diámetro del objeto
         [girth] El contorno del objeto
         [ball] El diámetro de la bola
-        [mat] El tamaño de la esterilla
+        [mat] El tamaño del salvamanteles
         [cover] El largo que se va a cubrir
         [cord] El grueso del cabo
         [tube] El diámetro del tubo
@@ -26,7 +26,7 @@ ask-length-unit = { $asking ->
         [object] El diámetro del objeto
         [girth] El contorno del objeto
         [ball] El diámetro de la bola
-        [mat] El tamaño de la esterilla
+        [mat] El tamaño del salvamanteles
         [cover] El largo que se va a cubrir
         [cord] El grueso del cabo
         [tube] El diámetro del tubo
@@ -40,7 +40,7 @@ ask-length-comma = { $asking ->
         [object] El diámetro del objeto
         [girth] El contorno del objeto
         [ball] El diámetro de la bola
-        [mat] El tamaño de la esterilla
+        [mat] El tamaño del salvamanteles
         [cover] El largo que se va a cubrir
         [cord] El grueso del cabo
         [tube] El diámetro del tubo
@@ -54,7 +54,7 @@ ask-length-fraction = { $asking ->
         [object] El diámetro del objeto
         [girth] El contorno del objeto
         [ball] El diámetro de la bola
-        [mat] El tamaño de la esterilla
+        [mat] El tamaño del salvamanteles
         [cover] El largo que se va a cubrir
         [cord] El grueso del cabo
         [tube] El diámetro del tubo
@@ -68,7 +68,7 @@ ask-length-nought = { $asking ->
         [object] El diámetro del objeto
         [girth] El contorno del objeto
         [ball] El diámetro de la bola
-        [mat] El tamaño de la esterilla
+        [mat] El tamaño del salvamanteles
         [cover] El largo que se va a cubrir
         [cord] El grueso del cabo
         [tube] El diámetro del tubo
@@ -82,7 +82,7 @@ ask-length-range = { $asking ->
         [object] El diámetro del objeto
         [girth] El contorno del objeto
         [ball] El diámetro de la bola
-        [mat] El tamaño de la esterilla
+        [mat] El tamaño del salvamanteles
         [cover] El largo que se va a cubrir
         [cord] El grueso del cabo
         [tube] El diámetro del tubo
@@ -105,7 +105,7 @@ ask-count-range = { $counted ->
 ask-thread-unknown = La rosca «{ $given }» no se conoce: puede ser { $known }; prueba con M4 o M5.
 
 ask-missing = { $asking ->
-        [object] Falta lo que se va a cubrir: di qué grueso tiene, por ejemplo --object 30mm, mide su contorno, por ejemplo --girth 94mm, o da una bola o una esterilla, por ejemplo --ball 38mm o --mat 150mm.
+        [object] Falta lo que se va a cubrir: di qué grueso tiene, por ejemplo --object 30mm, mide su contorno, por ejemplo --girth 94mm, o da una bola o un salvamanteles, por ejemplo --ball 38mm o --mat 150mm.
         [cover] Falta el largo que se va a cubrir: añádelo, por ejemplo --cover 30mm.
         [cord] Falta el cabo: añade su grueso, por ejemplo --cord 4mm.
        *[tube] Falta el tubo: añade su diámetro, por ejemplo --tube 45mm.
@@ -449,7 +449,7 @@ rig-heading = { $leads } ramales y { $bights } senos{ $nested ->
         [round] en su sitio, sobre un objeto de { $object } de diámetro,
         [taper] en su sitio, sobre una pieza que va de { $object } a { $top },
         [ball] en su sitio, sobre una bola de { $object } de diámetro,
-        [mat] plano sobre un tablero, de { $object } de borde a borde,
+        [mat] plano sobre una tabla, de { $object } de borde a borde,
        *[tube] en un tubo de { $tube } de diámetro{ $ground ->
             [taper] , para una pieza que va de { $object } a { $top },
             [ball] , para una bola de { $object } de diámetro,
@@ -603,7 +603,7 @@ plan-field-say = { $asking ->
         [object] Diámetro del objeto
         [girth] Contorno del objeto
         [ball] Diámetro de la bola
-        [mat] Tamaño de la esterilla
+        [mat] Tamaño del salvamanteles
         [in-place] Hecho sobre lo que cubre
         [cover] Largo que cubrir
         [cord] Cabo

@@ -23,7 +23,7 @@ shape-ball-full = { $leads } ramales y { $bights } senos son más de lo que admi
            *[other] , o como mucho { $most_bights } senos
         }
     }, o una bola de { $ball_from }, o un cabo más fino.
-shape-mat-full = { $leads } ramales y { $bights } senos no caben en una estera de { $outer }: usa { $most_leads ->
+shape-mat-full = { $leads } ramales y { $bights } senos no caben en un salvamanteles de { $outer }: usa { $most_leads ->
         [0] { $most_bights ->
             [0] menos ramales y menos senos
            *[other] como mucho { $most_bights } senos
@@ -32,7 +32,7 @@ shape-mat-full = { $leads } ramales y { $bights } senos no caben en una estera d
             [0] { "" }
            *[other] , o como mucho { $most_bights } senos
         }
-    }, o una estera de { $outer_from }, o un cabo más fino.
+    }, o un salvamanteles de { $outer_from }, o un cabo más fino.
 shape-hole-small = { $bights } senos no caben alrededor de un hueco de { $hole }: usa { $most_bights ->
         [0] { "" }
        *[other] como mucho { $most_bights } senos, o{" "}
@@ -52,12 +52,12 @@ rig-no-room-in-place = { $leads } ramales y { $bights } senos en { $passes ->
        *[other] como mucho { $most_passes } pasadas, o{" "}
     }un cabo más fino.
 
-# Example: Necesitas, 1 de 6: un tablero de corcho o de madera blanda, de 180 milímetros de ancho como mínimo. Pulsa siguiente cuando lo tengas.
-kit-board-say = Necesitas, { $number } de { $items }: un tablero de corcho o de madera blanda, de { $across } de ancho como mínimo. Pulsa siguiente cuando lo tengas.
-kit-board-say-brief = Un tablero de corcho o de madera blanda, de { $across } de ancho como mínimo.
-kit-board-say-teach = Necesitas, { $number } de { $items }: un tablero de corcho o de madera blanda, de { $across } de ancho como mínimo. Pulsa siguiente cuando lo tengas. La estera se hace plana sobre él, alrededor de alfileres clavados.
-kit-board-show = Tablero de corcho o de madera blanda, { $across } de ancho
-kit-board-note = En él se clavan los alfileres
+# Example: Necesitas, 1 de 6: una tabla de corcho o de madera blanda, de 180 milímetros de ancho como mínimo. Pulsa siguiente cuando la tengas.
+kit-board-say = Necesitas, { $number } de { $items }: una tabla de corcho o de madera blanda, de { $across } de ancho como mínimo. Pulsa siguiente cuando la tengas.
+kit-board-say-brief = Una tabla de corcho o de madera blanda, de { $across } de ancho como mínimo.
+kit-board-say-teach = Necesitas, { $number } de { $items }: una tabla de corcho o de madera blanda, de { $across } de ancho como mínimo. Pulsa siguiente cuando la tengas. El salvamanteles se hace plano sobre ella, alrededor de alfileres clavados.
+kit-board-show = Tabla de corcho o de madera blanda, { $across } de ancho
+kit-board-note = En ella se clavan los alfileres
 
 # $bottom, $top: from mark to mark at either rim. $outer, $inner: across the circles of pins.
 card-tapes-apart = Las marcas de un borde van a { $bottom } una de otra, y las del otro a { $top }, midiendo alrededor del objeto.
