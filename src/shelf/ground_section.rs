@@ -4,7 +4,7 @@ use serde::{Deserialize, Serialize};
 
 use super::DocumentError;
 use super::sections::{length, maybe_length};
-use crate::bench::Ground;
+use crate::bench::{Ground, Millimetres};
 
 /// A ground: its diameter, and what there is besides where it is not round all along.
 #[derive(Serialize, Deserialize)]
@@ -98,7 +98,7 @@ impl From<Ground> for GroundSection {
             Ground::Flat { hole, .. } => (None, None, hole),
             Ground::Round(_) | Ground::Ball(_) => (None, None, None),
         };
-        let [top, over, hole] = [top, over, hole].map(|length| length.map(|length| length.get()));
+        let [top, over, hole] = [top, over, hole].map(|length| length.map(Millimetres::get));
         Self {
             diameter: diameter.get(),
             shape,
