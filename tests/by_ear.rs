@@ -115,7 +115,7 @@ fn every_screen_says_what_it_is_all_its_keys_and_where_one_is() {
         ),
         (
             &["p"],
-            "Plan. Type how thick the object is",
+            "Plan. Choose what you cover",
             &[
                 "Enter: take this knot.",
                 "Tab: next field.",
@@ -130,7 +130,7 @@ fn every_screen_says_what_it_is_all_its_keys_and_where_one_is() {
         ),
         (
             &["c"],
-            "First ties: five knots",
+            "First ties: six knots",
             &[
                 "Space bar: begin it.",
                 "W: weave the other way.",
@@ -213,7 +213,14 @@ fn the_first_start_offers_the_first_tie_and_all_keys_in_every_language() {
 #[test]
 fn the_plan_is_worked_blind_from_the_start_to_the_rig() {
     let (mut listener, _) = Listener::start(Words::english());
-    listener.letter("p");
+    // The first question comes first: what is covered, and can it be slid on.
+    says(
+        &listener.letter("p"),
+        &["Plan. Choose what you cover and whether the knot can slide on"],
+    );
+    says(&listener.press(RIGHT), &["something that tapers"]);
+    says(&listener.press(Named::ArrowLeft), &["a handle or a rail"]);
+    says(&listener.press(TAB), &["Can the knot slide on? Yes:"]);
     // What is typed is told, and what is wanted next.
     let said = listener.types("30");
     says(
@@ -268,7 +275,7 @@ fn a_lesson_of_the_course_is_begun_left_and_taken_up_by_ear() {
     let (mut listener, _) = Listener::start(Words::english());
     says(
         &listener.letter("c"),
-        &["First ties: five knots", "Lesson 1"],
+        &["First ties: six knots", "Lesson 1"],
     );
     says(&listener.press(DOWN), &["Lesson 2"]);
     says(&listener.press(Named::ArrowUp), &["Lesson 1"]);

@@ -423,7 +423,7 @@ fn slip(tag: &str, id: &str, text: &str) -> Option<String> {
         return Some(format!("{slip:?}"));
     }
     // By ear "right" is only ever a side.
-    let sides = ["the right", "and right", "upright"];
+    let sides = ["the right", "and right", "upright", "right hand"];
     let sides: usize = sides.iter().map(|side| text.matches(side).count()).sum();
     let is_misheard = tag == "en" && id.contains("-say") && text.matches("right").count() != sides;
     is_misheard.then(|| "right that is no side".to_owned())

@@ -16,7 +16,8 @@ use hands::Hands;
 use iced::keyboard::Key;
 use iced::keyboard::key::Named;
 use marlinspeak::app::Message;
-use marlinspeak::guide::Plan;
+use marlinspeak::bench::{Cord, Ground, Millimetres};
+use marlinspeak::guide::{Plan, Setup};
 use marlinspeak::session::{Event, Timer, Walk};
 use marlinspeak::settings::{Settings, SettingsFile};
 use marlinspeak::shelf::{Shelf, ShelfError, Tie};
@@ -357,6 +358,55 @@ fn a_whole_tie_is_the_same_in_both() {
             faces.compare(&"after the last step");
             faces.compare_kept();
         }
+    }
+}
+
+/// A rail, a taper, a ball and a board, and the tyer's own hand: from the bag to the ends.
+#[test]
+fn a_whole_tie_on_every_ground_is_the_same_in_both() {
+    let mm = |length| Millimetres::new(length).unwrap();
+    let on = |leads, bights, passes, ground| {
+        let plan = Plan::read(leads, bights, passes, "").unwrap();
+        plan.with_setup(Some(Setup::in_place(ground, Cord::new(mm(4.0)))))
+    };
+    let taper = Ground::Taper {
+        bottom: mm(36.0),
+        top: mm(28.0),
+        over: mm(60.0),
+    };
+    let mat = Ground::Flat {
+        outer: mm(150.0),
+        hole: None,
+    };
+    let hand = Plan::read("3", "5", "2", "").unwrap();
+    let plans: [(Plan, fn() -> Words); 5] = [
+        (on("3", "5", "1", Ground::Round(mm(28.0))), Words::english),
+        (on("3", "5", "2", taper), || {
+            Words::load(Some("de")).unwrap()
+        }),
+        (on("4", "5", "1", Ground::Ball(mm(38.0))), || {
+            Words::load(Some("es")).unwrap()
+        }),
+        (on("3", "7", "1", mat), || Words::load(Some("fr")).unwrap()),
+        (hand.with_round_hand().unwrap(), Words::english),
+    ];
+    for (plan, words) in plans {
+        let rims = plan.rims();
+        let tie = marlinspeak::session::new_tie(&plan);
+        let mut faces = Faces::of(&tie, words, &Settings::default());
+        let mut steps = 0;
+        while !faces.window.session().walk().unwrap().is_done() {
+            faces.happen(&Happening::Key(" ", 2000));
+            faces.compare(&(rims, steps));
+            steps += 1;
+            if steps % 9 == 0 {
+                faces.happen(&Happening::Key("h", 2000));
+                faces.compare(&(rims, "where"));
+                faces.compare_shown();
+            }
+        }
+        assert!(steps > 20, "{rims:?}: {steps}");
+        faces.compare_kept();
     }
 }
 

@@ -74,8 +74,8 @@ fn the_screen_says_itself_and_asks_for_what_it_needs() {
     let mut hands = open(folder.path());
     assert_eq!(
         hands.last_said(),
-        "Plan. Type how thick the object is, how much of it to cover, and the cord. Tab moves \
-         on, the arrows up and down choose a knot, Enter takes it. It only decorates: never let it \
+        "Plan. Choose what you cover and whether the knot can slide on, then type how thick it is, \
+         how much of it to cover, and the cord. Tab moves on, the arrows up and down choose a knot, Enter takes it. It only decorates: never let it \
          hold a person or a load, and keep cord and small parts from small children."
     );
     assert!(hands.sees("How thick is the object? Measure across it, or round it with a tape."));

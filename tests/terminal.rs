@@ -30,6 +30,38 @@ fn refused<A: AsRef<OsStr> + Debug>(args: &[A]) -> (i32, String) {
     (output.status.code().unwrap(), errors.trim_end().to_owned())
 }
 
+#[test]
+fn a_small_knot_is_told_round_the_hand_and_a_larger_one_and_a_tube_are_refused() {
+    let told = marlinspeak(&["steps", "--leads", "3", "--bights", "4", "--round-hand"]);
+    let told = String::from_utf8(told.stdout).unwrap();
+    assert!(told.contains("without tube and pins"), "{told}");
+    assert!(told.contains("front of the forefinger"), "{told}");
+    let knot = |leads, bights| {
+        [
+            "steps",
+            "--leads",
+            leads,
+            "--bights",
+            bights,
+            "--round-hand",
+        ]
+    };
+    let (code, error) = refused(&knot("5", "7"));
+    assert_eq!(code, 2);
+    assert!(error.contains("is more than four fingers hold"), "{error}");
+    assert!(
+        error.contains("tie this one on a tube with pins"),
+        "{error}"
+    );
+    let (code, error) = refused(&[&knot("3", "4")[..], &["--tube", "45mm"]].concat());
+    assert_eq!(code, 2);
+    assert_eq!(
+        error,
+        "Round the hand there is no tube to rig: leave out tube, cord and object, or leave out \
+         --round-hand."
+    );
+}
+
 fn document(args: &[&str]) -> Value {
     let output = marlinspeak(&[&["steps", "--json"], args].concat());
     assert!(

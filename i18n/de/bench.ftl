@@ -509,7 +509,6 @@ plan-all = { $count ->
        *[other] { $count } Knoten passen, die besten zuerst
     }
 plan-wanting = { $asking ->
-        [object] Wie dick ist der Gegenstand? Miss quer darüber, oder rundherum mit einem Maßband.
         [cover] Wie viel davon soll bedeckt werden?
        *[cord] Wie dick ist die Schnur?
     }
@@ -592,7 +591,7 @@ plan-filter-say = { $filter ->
         }
     }
 
-plan-say = Plan. Gib ein, wie dick der Gegenstand ist, wie viel davon bedeckt werden soll, und die Schnur. Tab geht weiter, Pfeil auf und Pfeil ab wählen einen Knoten, Eingabe nimmt ihn.
+plan-say = Plan. Wähl, was du bedeckst und ob sich der Knoten aufschieben lässt; dann gib ein, wie dick es ist, wie viel davon bedeckt werden soll, und die Schnur. Tab geht weiter, Pfeil auf und Pfeil ab wählen einen Knoten, Eingabe nimmt ihn.
 # Said when a field is come to. $text: what is typed there, or none.
 # Example: Schnur: 4mm. Bild ab geht durch die bekannten.
 plan-field-say = { $asking ->

@@ -511,7 +511,6 @@ plan-all = { $count ->
        *[other] { $count } knots fit, best first
     }
 plan-wanting = { $asking ->
-        [object] How thick is the object? Measure across it, or round it with a tape.
         [cover] How much of it is to be covered?
        *[cord] How thick is the cord?
     }
@@ -594,7 +593,7 @@ plan-filter-say = { $filter ->
         }
     }
 
-plan-say = Plan. Type how thick the object is, how much of it to cover, and the cord. Tab moves on, the arrows up and down choose a knot, Enter takes it.
+plan-say = Plan. Choose what you cover and whether the knot can slide on, then type how thick it is, how much of it to cover, and the cord. Tab moves on, the arrows up and down choose a knot, Enter takes it.
 # Said when a field is come to. $text: what is typed there, or none.
 # Example: Cord: 4mm. Page down goes through those known.
 plan-field-say = { $asking ->

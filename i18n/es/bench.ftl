@@ -513,7 +513,6 @@ plan-all = { $count ->
        *[other] { $count } nudos encajan, primero los mejores
     }
 plan-wanting = { $asking ->
-        [object] ¿Qué grosor tiene el objeto? Mídelo de lado a lado, o alrededor con una cinta.
         [cover] ¿Cuánto de él se va a cubrir?
        *[cord] ¿Qué grosor tiene el cabo?
     }
@@ -596,7 +595,7 @@ plan-filter-say = { $filter ->
         }
     }
 
-plan-say = Plan. Escribe qué grueso tiene el objeto, cuánto se va a cubrir y qué cabo. El tabulador avanza, las flechas arriba y abajo eligen un nudo, Intro lo toma.
+plan-say = Plan. Elige qué cubres y si el nudo se puede deslizar encima; después escribe su grosor, cuánto se va a cubrir y qué cabo. El tabulador avanza, las flechas arriba y abajo eligen un nudo, Intro lo toma.
 # Said when a field is come to. $text: what is typed there, or none.
 # Ejemplo: Cabo: 4mm. Avance de página recorre los conocidos.
 plan-field-say = { $asking ->

@@ -511,7 +511,6 @@ plan-all = { $count ->
        *[other] { $count } nœuds conviennent, le meilleur d’abord
     }
 plan-wanting = { $asking ->
-        [object] Quel est le diamètre de l’objet ? Mesurez-le de part en part, ou tout autour avec un mètre ruban.
         [cover] Quelle longueur voulez-vous en couvrir ?
        *[cord] Quelle est l’épaisseur du cordon ?
     }
@@ -594,7 +593,7 @@ plan-filter-say = { $filter ->
         }
     }
 
-plan-say = Le plan. Tapez le diamètre de l’objet, la longueur à couvrir, et le cordon. Tabulation avance, les flèches haut et bas choisissent un nœud, entrée le prend.
+plan-say = Le plan. Choisissez ce que vous couvrez et si le nœud peut s’enfiler, puis tapez son diamètre, la longueur à couvrir, et le cordon. Tabulation avance, les flèches haut et bas choisissent un nœud, entrée le prend.
 # Said when a field is come to. $text: what is typed there, or none.
 # Exemple : Cordon : 4mm. Page suivante parcourt ceux qui sont connus.
 plan-field-say = { $asking ->

@@ -51,7 +51,7 @@ impl Setup {
 impl RimNames {
     /// Whether pins hold the bights there; where there are none, marks say where they lie.
     pub const fn has_pins(self) -> bool {
-        !matches!(self, Self::NearFar | Self::Knob)
+        !matches!(self, Self::NearFar | Self::Knob | Self::WristTips)
     }
 }
 

@@ -1,6 +1,9 @@
 //! A knot put together from what was heard of it, and from nothing else: the pins and the turns give
 //! the leads, and what was laid before gives the cords that are met.
 
+// Each file that includes this uses a part of it.
+#![allow(dead_code)]
+
 use std::collections::{BTreeMap, BTreeSet};
 
 use serde_json::{Value, json};
@@ -23,12 +26,17 @@ pub fn document(tag: &str, said: &[String], depth: Depth) -> Result<Value, Strin
         .filter(|text| language.is_lay(text))
         .map(|text| listen(tag, text, depth))
         .collect::<Result<_, _>>()?;
-    let tube = Tube::of(&laid, is_staggered)?;
+    document_of(&laid, is_staggered)
+}
+
+/// The same from the steps as they were heard.
+pub fn document_of(laid: &[Spoken], is_staggered: bool) -> Result<Value, String> {
+    let tube = Tube::of(laid, is_staggered)?;
     // How many cords lie on the leg from each pin.
     let mut cords: BTreeMap<Pin, u64> = BTreeMap::new();
     let mut in_the_way = Vec::new();
     let mut steps = Vec::new();
-    for spoken in &laid {
+    for spoken in laid {
         let (part, parts) = spoken.part;
         if part == 1 {
             in_the_way = tube.in_the_way(spoken, &cords);

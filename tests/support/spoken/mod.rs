@@ -13,6 +13,7 @@ mod es;
 mod fr;
 mod grammar;
 mod grounds;
+pub mod on_hand;
 
 use grammar::{Grammar, Notes, understand};
 #[allow(unused_imports)]

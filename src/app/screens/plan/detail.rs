@@ -78,7 +78,7 @@ impl State {
         let mut notes = Vec::new();
         notes.extend(words.fit_corrected(question, answers));
         notes.push(words.fit_times(question));
-        if question.tube.is_none() {
+        if question.tube.is_none() && !question.in_place {
             notes.push(words.plainly("plan-without-tube", &[]));
         }
         for note in notes {

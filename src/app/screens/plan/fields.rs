@@ -8,6 +8,10 @@ use crate::words::Units;
 /// A field of the form.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum PlanField {
+    /// What is covered.
+    Covers,
+    /// Whether the knot is slid on.
+    Slides,
     /// Something about object, cord or tube.
     Setup(SetupField),
     /// Leads and bights of a knot that the tyer has in mind.
@@ -20,9 +24,11 @@ impl From<SetupField> for PlanField {
     }
 }
 
-/// The fields in the order of the Tab key. There is one for the object, which takes its diameter
-/// or its girth.
-pub(super) const FIELDS: [PlanField; 11] = [
+/// All fields in the order of the Tab key. There is one for the object, which takes its diameter or
+/// its girth, the ends of a taper, or the size of a ball or a mat.
+pub(super) const FIELDS: [PlanField; 13] = [
+    PlanField::Covers,
+    PlanField::Slides,
     PlanField::Setup(SetupField::Object),
     PlanField::Setup(SetupField::Cover),
     PlanField::Setup(SetupField::Cord),
@@ -36,6 +42,14 @@ pub(super) const FIELDS: [PlanField; 11] = [
     PlanField::Setup(SetupField::TubeLength),
 ];
 
+/// The ends of a taper that may be typed, for a tyer who measures so.
+pub(super) const fn example_of_ends(units: Units) -> &'static str {
+    match units {
+        Units::Metric => "32:26 mm",
+        Units::Inch => "1 1/4:1 in",
+    }
+}
+
 /// What may be typed for a knot that the tyer has in mind.
 pub(super) const KNOT_EXAMPLE: &str = "5 7";
 
@@ -47,6 +61,9 @@ pub(super) fn id(field: impl Into<PlanField>) -> Id {
     match field.into() {
         PlanField::Setup(field) => Id::from(format!("plan-{}", field.name())),
         PlanField::Knot => Id::new("plan-knot"),
+        // Nothing can be typed there, and no text has the focus then.
+        PlanField::Covers => Id::new("plan-covers"),
+        PlanField::Slides => Id::new("plan-slides"),
     }
 }
 
@@ -71,6 +88,8 @@ pub(super) const fn takes_length(field: SetupField) -> bool {
 pub(super) const fn example(field: SetupField, units: Units) -> &'static str {
     let [metric, inch] = match field {
         SetupField::Girth => ["94 mm", "3 3/4 in"],
+        SetupField::Ball => ["38 mm", "1 1/2 in"],
+        SetupField::Mat => ["150 mm", "6 in"],
         SetupField::Cover => ["36 mm", "1 1/2 in"],
         SetupField::Cord => ["4 mm", "5/32 in"],
         SetupField::Have => ["2 m", "7 ft"],
@@ -98,7 +117,7 @@ mod tests {
         for units in Units::ALL {
             let said = FIELDS.iter().filter_map(|field| match field {
                 PlanField::Setup(field) => Some((*field, example(*field, units))),
-                PlanField::Knot => None,
+                _ => None,
             });
             let form: SetupForm = said.collect();
             let question = form.question(&Presets::default()).unwrap();

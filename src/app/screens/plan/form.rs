@@ -1,12 +1,15 @@
 //! What is typed on the plan screen, and what fits.
 
+use super::covering::Covered;
 use super::fields::{PlanField, place_of};
 use super::filters::{Filters, PlanFilter};
 use super::findings::{Asked, Findings, FitOutcome, InMind, KnownFindings};
 use super::grid::Grid;
 use super::pictures::Pictures;
 use crate::bench::{Millimetres, Prices};
-use crate::guide::{FitQuestion, KnownKnot, Plan, Presets, SetupError, SetupField, SetupForm};
+use crate::guide::{
+    FitQuestion, GroundError, KnownKnot, Plan, Presets, SetupError, SetupField, SetupForm,
+};
 use crate::knot::{Hand, Side};
 use crate::session::Session;
 use crate::shelf::{ShelfError, ShelfReading};
@@ -15,6 +18,10 @@ use crate::words::{Remark, Sentence, Spoken, Words};
 /// What is typed, and what fits.
 pub struct State {
     pub(super) form: SetupForm,
+    /// What is covered.
+    pub(super) covered: Covered,
+    /// It is tied on what it covers; a mat is anyhow.
+    pub(super) in_place: bool,
     /// The object is told by its girth.
     pub(super) is_girth: bool,
     /// The knot that the tyer has in mind, as typed.
@@ -54,6 +61,10 @@ pub enum Message {
     Typed(PlanField, String),
     /// A field was clicked or touched.
     Pointed(PlanField),
+    /// This is covered.
+    Covers(Covered),
+    /// It is tied in place, or slid on.
+    Slides(bool),
     /// A choice beside a field was taken, by its number.
     Picked(SetupField, usize),
     /// The knots for a question are found.
@@ -84,6 +95,8 @@ pub(super) enum Action {
     /// Put the focus of the window on this field, which was filled in with what was picked, so that
     /// what is typed takes its place; and do this.
     Filled(PlanField, Box<Action>),
+    /// Put the focus of the window behind what was typed into this field, and do this.
+    TypeOn(PlanField, Box<Action>),
     /// Look for the knots that answer this, having said this.
     Find(u64, Asked, Spoken),
     /// Say this.
@@ -102,9 +115,11 @@ impl Default for State {
     fn default() -> Self {
         Self {
             form: SetupForm::default(),
+            covered: Covered::default(),
+            in_place: false,
             is_girth: false,
             knot: String::new(),
-            focus: SetupField::Object.into(),
+            focus: PlanField::Covers,
             presets: Presets::default(),
             presets_trouble: None,
             hand: Hand::default(),
@@ -160,6 +175,8 @@ impl State {
                 self.focus = field;
                 Action::Focus(field, self.say_field(session.words()))
             }
+            Message::Covers(covered) => self.cover_this(covered, session.words()),
+            Message::Slides(in_place) => self.tie_in_place(in_place, session.words()),
             Message::Picked(field, index) => self.pick(field, index, session.words()),
             Message::Found(asked, found) => {
                 let outcome = found.hand_on(session);
@@ -236,6 +253,9 @@ impl State {
                 self.known = KnownFindings::default();
                 self.found = match error {
                     SetupError::Missing(asking) => Findings::Wanting(asking),
+                    SetupError::Ground(GroundError::TaperWithoutCover) => {
+                        Findings::Wanting(SetupField::Cover)
+                    }
                     error => Findings::Wrong(error),
                 };
                 Action::None
@@ -251,9 +271,13 @@ impl State {
     /// What the form asks, and whether it leaves the length to cover open: with a knot in mind that may
     /// be, and the question is of that knot drawn tight.
     fn question(&self, in_mind: Option<KnownKnot>) -> Result<(FitQuestion, bool), SetupError> {
-        match (self.form.question(&self.presets), in_mind) {
+        if self.wants_an_end() {
+            return Err(SetupError::Missing(SetupField::Object));
+        }
+        let said = self.said();
+        match (said.question(&self.presets), in_mind) {
             (Err(SetupError::Missing(SetupField::Cover)), Some(_)) => {
-                let mut form = self.form.clone();
+                let mut form = said;
                 form.say(SetupField::Cover, ANY_LENGTH);
                 Ok((form.question(&self.presets)?, true))
             }
@@ -267,6 +291,7 @@ impl State {
             PlanField::Setup(field) => self.form.say(self.said_as(field), text),
             // Who names another has that one in mind.
             PlanField::Knot => (self.knot, self.only) = (text, None),
+            PlanField::Covers | PlanField::Slides => {}
         }
     }
 
@@ -275,12 +300,16 @@ impl State {
         match field {
             PlanField::Setup(field) => self.form.text(self.said_as(field)),
             PlanField::Knot => &self.knot,
+            PlanField::Covers | PlanField::Slides => "",
         }
     }
 
-    /// What a field of the screen says: the object, its diameter or its girth.
+    /// What a field of the screen says: the object, its diameter or its girth, or another ground.
     pub(super) const fn said_as(&self, field: SetupField) -> SetupField {
         match field {
+            SetupField::Object if matches!(self.covered, Covered::Ball) => SetupField::Ball,
+            SetupField::Object if matches!(self.covered, Covered::Mat) => SetupField::Mat,
+            SetupField::Object if matches!(self.covered, Covered::Taper) => SetupField::Object,
             SetupField::Object if self.is_girth => SetupField::Girth,
             field => field,
         }
@@ -290,15 +319,20 @@ impl State {
         match self.focus {
             PlanField::Setup(field) => {
                 let field = self.said_as(field);
+                if (self.covered, field) == (Covered::Taper, SetupField::Object) {
+                    let ends = self.form.said(field).unwrap_or("none");
+                    return words.notice("plan-taper-told", &[("ends", ends)]).into();
+                }
                 words.say_field(field, self.form.said(field))
             }
             PlanField::Knot => words.say_knot_field(&self.knot).into(),
+            field => self.say_covering(field, words),
         }
     }
 
     /// The length to cover, as it was asked.
     pub(super) fn cover(&self) -> Option<Millimetres> {
-        self.form.length(SetupField::Cover).ok().flatten()
+        self.said().length(SetupField::Cover).ok().flatten()
     }
 
     /// What is wrong with the text of this field, if it is what keeps knots from being found.
@@ -310,6 +344,7 @@ impl State {
                 let is_wrong = !self.knot.trim().is_empty() && !is_read;
                 return is_wrong.then(|| words.unread_knot(&self.knot));
             }
+            PlanField::Covers | PlanField::Slides => return None,
         };
         match &self.found {
             Findings::Wrong(error) if place_of(error) == field => Some(words.setup_error(error)),
@@ -320,6 +355,7 @@ impl State {
     /// What stands in the place of knots.
     pub(super) fn sentence(&self, words: &Words) -> Sentence {
         match &self.found {
+            Findings::Wanting(SetupField::Object) => self.wanting_measure(words),
             Findings::Wanting(asking) => words.wanting(*asking),
             Findings::Wrong(error) => words.setup_error(error),
             Findings::Nothing(misfits) => words.misfits(misfits),

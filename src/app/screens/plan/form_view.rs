@@ -7,7 +7,8 @@ use iced::widget::{
 };
 use iced::{Element, Fill, Length, Padding};
 
-use super::fields::{FIELDS, FORM, KNOT_EXAMPLE, PlanField, example, id, takes_length};
+use super::covering::Covered;
+use super::fields::{FORM, KNOT_EXAMPLE, PlanField, example, example_of_ends, id, takes_length};
 use super::form::{Message, State};
 use crate::app::widgets::picker::picker;
 use crate::app::{theme, widgets};
@@ -28,8 +29,16 @@ impl State {
         height: Length,
         words: &'a Words,
     ) -> Element<'a, Message> {
-        let mut form = column![heading(words.plainly("plan-heading", &[]))].spacing(12);
-        for fields in FIELDS.chunks(columns) {
+        let mut form = column![
+            heading(words.plainly("plan-heading", &[])),
+            self.covering(columns > 1, words),
+        ]
+        .spacing(12);
+        let typed = self.fields_in_sight().into_iter();
+        let typed: Vec<PlanField> = typed
+            .filter(|field| !matches!(field, PlanField::Covers | PlanField::Slides))
+            .collect();
+        for fields in typed.chunks(columns) {
             let left_over = (fields.len()..columns).map(|_| space().width(Fill).into());
             let fields = fields.iter().map(|field| self.field(*field, words));
             form = form.push(row(fields.chain(left_over)).spacing(18));
@@ -49,10 +58,14 @@ impl State {
         let (such_as, label_of_it, is_length) = match field {
             PlanField::Setup(field) => {
                 let said_as = self.said_as(field);
-                let such_as = example(said_as, words.units());
-                (such_as, label(said_as), takes_length(field))
+                if (self.covered, said_as) == (Covered::Taper, SetupField::Object) {
+                    (example_of_ends(words.units()), "plan-taper", true)
+                } else {
+                    let such_as = example(said_as, words.units());
+                    (such_as, label(said_as), takes_length(field))
+                }
             }
-            PlanField::Knot => (KNOT_EXAMPLE, "plan-knot", false),
+            _ => (KNOT_EXAMPLE, "plan-knot", false),
         };
         let such_as = words.field_example(such_as);
         let input = text_input(&such_as, typed)
@@ -90,7 +103,11 @@ impl State {
             return space().into();
         };
         if field == SetupField::Object {
-            return self.measures(words);
+            return if self.covered == Covered::Round {
+                self.measures(words)
+            } else {
+                space().into()
+            };
         }
         let picks = self.picks(field, words);
         if picks.is_empty() {
@@ -133,6 +150,8 @@ impl State {
 const fn label(field: SetupField) -> &'static str {
     match field {
         SetupField::Girth => "plan-girth",
+        SetupField::Ball => "plan-ball",
+        SetupField::Mat => "plan-mat",
         SetupField::Cover => "plan-cover",
         SetupField::Cord => "plan-cord",
         SetupField::Have => "plan-have",

@@ -4,6 +4,8 @@
 mod cards;
 mod choosing;
 mod cord_colour;
+mod covering;
+mod covering_view;
 mod detail;
 mod ear;
 mod fields;
@@ -38,7 +40,7 @@ use crate::words::Spoken;
 use cards::LIST;
 use cord_colour::colour_of;
 pub use fields::PlanField;
-use fields::{FIELDS, FORM, id};
+use fields::{FORM, id};
 use findings::{Asked, Findings, FitOutcome, KnownFindings};
 use form::Action;
 pub use form::{Message, State};
@@ -69,7 +71,7 @@ impl ScreenPage for State {
         state.grid.offset = 0.0;
         let reveal = state.reveal();
         context.say(&state.say(context.words()));
-        let focus = Task::batch([focus(state.focus), reveal]);
+        let focus = Task::batch([state.focus_on(state.focus), reveal]);
         let Some(presets) = context.services.rack.clone() else {
             let action = state.look();
             let next = state.follow(action, context);
@@ -144,6 +146,10 @@ impl ScreenPage for State {
             KeyHint::here("F9", "key-on-paper"),
             KeyHint::leave("key-leave"),
         ];
+        if matches!(self.focus, PlanField::Covers | PlanField::Slides) {
+            keys.push(KeyHint::here("ArrowRight", "key-another-pick"));
+            keys.push(KeyHint::here("ArrowLeft", "key-pick-before"));
+        }
         if self.only.is_some() {
             keys.push(KeyHint::here("F10", "key-any-knot"));
             return keys;
@@ -183,12 +189,23 @@ impl State {
             }
             Action::Focus(field, sentence) => {
                 context.say(&sentence);
-                Next::run(focus(field))
+                Next::run(self.focus_on(field))
             }
             Action::Filled(field, then) => {
                 let next = self.follow(*then, context);
                 Next {
-                    task: Task::batch([focus(field), next.task]),
+                    task: Task::batch([self.focus_on(field), next.task]),
+                    ..next
+                }
+            }
+            Action::TypeOn(field, then) => {
+                let next = self.follow(*then, context);
+                let on = Task::batch([
+                    operation::focus(id(field)),
+                    operation::move_cursor_to_end(id(field)),
+                ]);
+                Next {
+                    task: Task::batch([on, next.task]),
                     ..next
                 }
             }
@@ -215,6 +232,15 @@ impl State {
         }
     }
 
+    /// Puts the focus of the window on a field.
+    fn focus_on(&self, field: PlanField) -> Task<Message> {
+        Task::batch([
+            operation::focus(id(field)),
+            operation::select_all(id(field)),
+            widgets::bring_field_into_view(FORM, &self.fields_in_sight(), &field),
+        ])
+    }
+
     /// Brings the card of the chosen knot into sight.
     fn reveal(&mut self) -> Task<Message> {
         let Findings::Knots(_, answers) = &self.found else {
@@ -225,12 +251,4 @@ impl State {
             None => Task::none(),
         }
     }
-}
-
-fn focus(field: PlanField) -> Task<Message> {
-    Task::batch([
-        operation::focus(id(field)),
-        operation::select_all(id(field)),
-        widgets::bring_field_into_view(FORM, &FIELDS, &field),
-    ])
 }

@@ -1,6 +1,7 @@
 //! What a field of the plan screen can be filled in with by one press: what the tyer keeps by name, what
 //! is sold under a name, and the sizes that are sold.
 
+use super::covering::Covered;
 use super::fields::PlanField;
 use super::form::{Action, State};
 use crate::bench::{STANDARD_CORDS, Thread};
@@ -85,6 +86,9 @@ impl State {
 
     pub(super) fn pick(&mut self, field: SetupField, index: usize, words: &Words) -> Action {
         self.focus = field.into();
+        if field == SetupField::Object && self.covered != Covered::Round {
+            return Action::None;
+        }
         if field == SetupField::Object {
             let text = self.form.text(self.said_as(field)).to_owned();
             self.form.say(self.said_as(field), "");

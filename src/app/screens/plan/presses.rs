@@ -1,8 +1,9 @@
 //! What presses on the plan screen come to.
 
-use super::fields::FIELDS;
+use super::fields::PlanField;
 use super::filters::PlanFilter;
 use super::form::{Action, State};
+use crate::guide::SetupField;
 use crate::pedal::{Intent, Press};
 use crate::words::{Spoken, Words};
 
@@ -22,7 +23,11 @@ impl State {
         }
         match press.key.as_str() {
             "Tab" => self.move_focus(1, words),
-            "Shift+Tab" => self.move_focus(FIELDS.len() - 1, words),
+            "Shift+Tab" => self.move_focus(self.fields_in_sight().len() - 1, words),
+            "ArrowRight" | " " if self.is_at_first() => self.turn(true, words),
+            "ArrowLeft" if self.is_at_first() => self.turn(false, words),
+            "PageDown" if self.is_at_first() => self.turn(true, words),
+            "PageUp" if self.is_at_first() => self.turn(false, words),
             "PageDown" => self.pick_next(true, words),
             "PageUp" => self.pick_next(false, words),
             "Enter" => self.take(words),
@@ -70,6 +75,11 @@ impl State {
     /// Types a letter into the field in turn, or takes one back. It comes here when the window has
     /// not yet put its own focus there, and must not be lost.
     fn type_on(&mut self, letter: Option<char>) -> Action {
+        // What is typed at the first question is the measure that comes next.
+        let was_at_first = self.is_at_first();
+        if was_at_first {
+            self.focus = SetupField::Object.into();
+        }
         let mut text = self.typed(self.focus).to_owned();
         match letter {
             Some(letter) => text.push(letter),
@@ -78,13 +88,24 @@ impl State {
             }
         }
         self.type_into(self.focus, text);
-        self.look()
+        let found = self.look();
+        if was_at_first {
+            Action::TypeOn(self.focus, Box::new(found))
+        } else {
+            found
+        }
+    }
+
+    /// Whether the first question is in turn, into which nothing is typed.
+    const fn is_at_first(&self) -> bool {
+        matches!(self.focus, PlanField::Covers | PlanField::Slides)
     }
 
     fn move_focus(&mut self, by: usize, words: &Words) -> Action {
         let wrong = self.wrong_in(self.focus, words);
-        let here = FIELDS.iter().position(|field| *field == self.focus);
-        self.focus = FIELDS[(here.unwrap_or(0) + by) % FIELDS.len()];
+        let fields = self.fields_in_sight();
+        let here = fields.iter().position(|field| *field == self.focus);
+        self.focus = fields[(here.unwrap_or(0) + by) % fields.len()];
         let here = self.say_field(words);
         // What is wrong in the field just left is heard first.
         let wrong = wrong.map(Spoken::from).unwrap_or_default();

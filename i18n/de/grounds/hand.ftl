@@ -1,0 +1,305 @@
+# Um die Hand geknüpft: Die vier Finger der haltenden Hand sind das Rohr, die Handfläche zum Knüpfer. Die Seite am
+# Handgelenk ist der Fuß-Rand, die Seite der Fingerspitzen der Kopf-Rand; jede Bucht hat ihren Finger. „Bogen“ steht
+# für die Bucht, denn „Bucht“ hieße „die“ und brächte jeden Satz durcheinander.
+
+-At-the-bottom = Am Gelenk
+-at-the-bottom = am Gelenk
+-At-the-top = An den Spitzen
+-at-the-top = an den Spitzen
+-Back-down = Zurück
+-Back-up = Zurück
+-bottom = Gelenk
+-bottom-bight = Gelenk-Bucht
+-bottom-pin = Gelenk-Bogen
+-bottom-pins = Gelenk-Bögen
+-bottom-side = Gelenk-Seite
+-bottom-side-shown = Gelenk-Seite
+-down = zum Gelenk hin
+-down-short = zum Gelenk
+-exactly-above = auf gleicher Höhe mit
+-from-the-bottom = vom Gelenk her
+-laid-and-lifted = Alles liegt, und der Knoten ist von der Hand;
+-Lift-off = Nimm
+-lift-off = nimm
+-Lifting = Abstreifen
+-On-the-tube = Auf der Hand
+-on-the-tube = auf der Hand
+-on-the-tube-side = auf der Seite der Finger
+-once-they-are-gone = Ist er von der Hand,
+-one-row-up = eine Reihe weiter zu den Spitzen
+-pin = Bogen
+-pins = Bögen
+-pins-dat = Bögen
+-round-it = um die Hand
+-round-the-tube = um die Hand herum
+-straight-above = auf gleicher Höhe mit
+-to-be-lifted = jetzt kommt der Knoten von der Hand.
+-top = Spitzen
+-top-bight = Spitzen-Bucht
+-top-pin = Spitzen-Bogen
+-top-pins = Spitzen-Bögen
+-top-pins-nom = Spitzen-Bögen
+-top-side = Spitzen-Seite
+-top-side-shown = Spitzen-Seite
+-tube-is-empty = Da liegt keine Bahn mehr.
+-turn-it-round = Dreh die Hand einmal herum
+-up = zu den Spitzen hin
+-up-short = zu den Spitzen
+
+## Beginning
+
+begin-say = { $named ->
+        [yes] Nimm die Schnur „{ $cord }“.
+       *[no] { "" }
+    } { $hand ->
+        [left] Halt die rechte Hand hoch
+       *[right] Halt die linke Hand hoch
+    }, die Handfläche zu dir, die Finger dicht beisammen. Leg die Schnur an die Wurzeln der Finger, { $place }, lass ein Ende hängen, { $tail } lang, und halt es mit dem Daumen fest. { $hand ->
+        [left] Die linke Hand knüpft.
+       *[right] Die rechte Hand knüpft.
+    } Die Schnur läuft vorn quer zum kleinen Finger, hinten zurück zum Zeigefinger und so immer herum. Lass sie so locker, dass noch ein Finger darunterpasst. Die Gelenk-Bögen liegen an den Wurzeln der Finger, die Spitzen-Bögen an ihren mittleren Gliedern; beide zählen vom hängenden Ende an, so herum, wie die Schnur läuft. { $uneven ->
+        [yes] An den Rändern geht das Muster bei diesem Geflecht nicht auf.
+       *[no] { "" }
+    }
+begin-say-brief = { $named ->
+        [yes] Schnur „{ $cord }“.
+       *[no] { "" }
+    } { $hand ->
+        [left] Rechte Hand hoch
+       *[right] Linke Hand hoch
+    }, Handfläche zu dir. Ende von { $tail } unter den Daumen, { $place }. Vorn hinüber, hinten zurück. Locker lassen.
+begin-say-teach = { $named ->
+        [yes] Nimm die Schnur „{ $cord }“.
+       *[no] { "" }
+    } { $hand ->
+        [left] Halt die rechte Hand hoch
+       *[right] Halt die linke Hand hoch
+    }, die Handfläche zu dir, die Finger dicht beisammen. Leg die Schnur an die Wurzeln der Finger, { $place }, lass ein Ende hängen, { $tail } lang, und halt es mit dem Daumen fest. { $hand ->
+        [left] Die linke Hand knüpft.
+       *[right] Die rechte Hand knüpft.
+    } Die Schnur läuft vorn quer zum kleinen Finger, hinten zurück zum Zeigefinger und so immer herum. Lass sie so locker, dass noch ein Finger darunterpasst. Die Gelenk-Bögen liegen an den Wurzeln der Finger, die Spitzen-Bögen an ihren mittleren Gliedern; beide zählen vom hängenden Ende an, so herum, wie die Schnur läuft. Vorn ist die Seite der Handfläche. Das hängende Ende bleibt zurück; mit dem anderen wird geknüpft. { $uneven ->
+        [yes] An den Rändern geht das Muster bei diesem Geflecht nicht auf.
+       *[no] { "" }
+    }
+begin-show = Ende von { $tail } unter den Daumen
+begin-show-note = { $named ->
+        [yes] Schnur „{ $cord }“.
+       *[no] { "" }
+    } { $hand ->
+        [left] Rechte Hand hoch, Handfläche zu dir.
+       *[right] Linke Hand hoch, Handfläche zu dir.
+    } An den Wurzeln der Finger, { $place }. Locker lassen. { $uneven ->
+        [yes] An den Rändern geht das Muster bei diesem Geflecht nicht auf.
+       *[no] { "" }
+    }
+
+## A leg
+
+lay-say-way = { $pass ->
+        [1] Bahn { $leg }
+       *[other] Durchgang { $pass }{ $named ->
+            [yes] , „{ $cord }“
+           *[no] { "" }
+        }, Bahn { $leg }
+    }{ $parts ->
+        [one] .
+       *[other] , Teil { $part } von { $parts }.
+    } { $heading ->
+        [falling] Von Spitzen-Bogen { $from }, { $from-place }, zum Gelenk hin
+       *[rising] Von Gelenk-Bogen { $from }, { $from-place }, zu den Spitzen hin
+    }{ $lane ->
+        [bottom] , auf der Gelenk-Seite der ersten Schnur
+        [top] , auf der Spitzen-Seite der ersten Schnur
+       *[none] { "" }
+    }, { $way }{ $heading ->
+        [falling] , zu Gelenk-Bogen { $to }, { $to-place }.
+       *[rising] , zu Spitzen-Bogen { $to }, { $to-place }.
+    } { $view }
+lay-say-way-brief = { $pass ->
+        [1] Bahn { $leg }
+       *[other] Durchgang { $pass }, Bahn { $leg }
+    }{ $parts ->
+        [one] .
+       *[other] , Teil { $part } von { $parts }.
+    } { $heading ->
+        [falling] Spitzen-Bogen { $from }, { $from-place }
+       *[rising] Gelenk-Bogen { $from }, { $from-place }
+    }, { $way }{ $heading ->
+        [falling] , zu Gelenk-Bogen { $to }, { $to-place }.
+       *[rising] , zu Spitzen-Bogen { $to }, { $to-place }.
+    }
+lay-say-way-teach = { $pass ->
+        [1] Bahn { $leg }
+       *[other] Durchgang { $pass }{ $named ->
+            [yes] , „{ $cord }“
+           *[no] { "" }
+        }, Bahn { $leg }
+    }{ $parts ->
+        [one] .
+       *[other] , Teil { $part } von { $parts }.
+    } { $first ->
+        [yes] Eine Bahn ist die Schnur von einem Bogen auf der einen Seite zu einem auf der anderen.
+       *[no] { "" }
+    } { $heading ->
+        [falling] Von Spitzen-Bogen { $from }, { $from-place }, zum Gelenk hin
+       *[rising] Von Gelenk-Bogen { $from }, { $from-place }, zu den Spitzen hin
+    }{ $lane ->
+        [bottom] , auf der Gelenk-Seite der ersten Schnur
+        [top] , auf der Spitzen-Seite der ersten Schnur
+       *[none] { "" }
+    }, { $way }{ $heading ->
+        [falling] , zu Gelenk-Bogen { $to }, { $to-place }.
+       *[rising] , zu Spitzen-Bogen { $to }, { $to-place }.
+    } { $view }
+lay-say-way-on = { $pass ->
+        [1] Bahn { $leg }
+       *[other] Durchgang { $pass }, Bahn { $leg }
+    }, Teil { $part } von { $parts }, { $heading ->
+        [falling] von Spitzen-Bogen { $from } zum Gelenk hin
+       *[rising] von Gelenk-Bogen { $from } zu den Spitzen hin
+    }{ $lane ->
+        [bottom] , auf der Gelenk-Seite der ersten Schnur
+        [top] , auf der Spitzen-Seite der ersten Schnur
+       *[none] { "" }
+    }, { $way }{ $heading ->
+        [falling] , zu Gelenk-Bogen { $to }, { $to-place }.
+       *[rising] , zu Spitzen-Bogen { $to }, { $to-place }.
+    } Du bist { $share ->
+        [little] noch am Anfang
+        [quarter] auf einem Viertel des Wegs
+        [third] auf einem Drittel des Wegs
+        [half] auf halbem Weg
+        [two-thirds] auf zwei Dritteln des Wegs
+        [three-quarters] auf drei Vierteln des Wegs
+       *[most] fast da
+    }.
+lay-say-way-on-brief = { $pass ->
+        [1] Bahn { $leg }
+       *[other] Durchgang { $pass }, Bahn { $leg }
+    }{ $parts ->
+        [one] .
+       *[other] , Teil { $part } von { $parts }.
+    } { $heading ->
+        [falling] Spitzen-Bogen { $from }, { $from-place }
+       *[rising] Gelenk-Bogen { $from }, { $from-place }
+    }, { $way }{ $heading ->
+        [falling] , zu Gelenk-Bogen { $to }, { $to-place }.
+       *[rising] , zu Spitzen-Bogen { $to }, { $to-place }.
+    }
+lay-say-way-on-teach = { $pass ->
+        [1] Bahn { $leg }
+       *[other] Durchgang { $pass }, Bahn { $leg }
+    }, Teil { $part } von { $parts }, { $heading ->
+        [falling] von Spitzen-Bogen { $from } zum Gelenk hin
+       *[rising] von Gelenk-Bogen { $from } zu den Spitzen hin
+    }{ $lane ->
+        [bottom] , auf der Gelenk-Seite der ersten Schnur
+        [top] , auf der Spitzen-Seite der ersten Schnur
+       *[none] { "" }
+    }, { $way }{ $heading ->
+        [falling] , zu Gelenk-Bogen { $to }, { $to-place }.
+       *[rising] , zu Spitzen-Bogen { $to }, { $to-place }.
+    } Du bist { $share ->
+        [little] noch am Anfang
+        [quarter] auf einem Viertel des Wegs
+        [third] auf einem Drittel des Wegs
+        [half] auf halbem Weg
+        [two-thirds] auf zwei Dritteln des Wegs
+        [three-quarters] auf drei Vierteln des Wegs
+       *[most] fast da
+    }.
+lay-say-landing = { $landing ->
+        [on-the-way] Halte deine dort fest.
+        [inside] Innen in der Bucht.
+        [outside] Außen um die Bucht.
+        [home-and-on] Zurück am Anfang: Geh über das hängende Ende und weiter.
+        [home-to-wait] Zurück am Anfang: Halte die Schnur dort fest.
+        [home-to-end] Zurück am Anfang: Lass das Ende hängen.
+       *[round] { $heading ->
+            [falling] Dann wieder zu den Spitzen hin.
+           *[rising] Dann wieder zum Gelenk hin.
+        }
+    }
+lay-say-landing-brief = { $landing ->
+        [on-the-way] { "" }
+        [inside] Innen.
+        [outside] Außen.
+        [home-and-on] Am Anfang: über das Ende weiter.
+        [home-to-wait] Am Anfang: festhalten.
+        [home-to-end] Am Anfang: hier aufhören.
+       *[round] { "" }
+    }
+lay-say-landing-teach = { $landing ->
+        [on-the-way] Halte deine dort fest.
+        [inside] Innen in der Bucht.
+        [outside] Außen um die Bucht.
+        [home-and-on] Zurück am Anfang: Geh über das hängende Ende und weiter.
+        [home-to-wait] Zurück am Anfang: Halte die Schnur dort fest.
+        [home-to-end] Zurück am Anfang: Lass das Ende hängen.
+       *[round] { $heading ->
+            [falling] Dann wieder zu den Spitzen hin.
+           *[rising] Dann wieder zum Gelenk hin.
+        }
+    }
+lay-show = { $heading ->
+        [falling] Spitzen { $from }, { $from-place }, zu Gelenk { $to }, { $to-place }
+       *[rising] Gelenk { $from }, { $from-place }, zu Spitzen { $to }, { $to-place }
+    }
+lay-print = { $heading ->
+        [falling] Spitzen { $from }, { $from-place }, { $way }, zu Gelenk { $to }, { $to-place }
+       *[rising] Gelenk { $from }, { $from-place }, { $way }, zu Spitzen { $to }, { $to-place }
+    }
+lay-show-note-on = { $share ->
+        [little] Ein kleines Stück des Weges
+        [quarter] Etwa ein Viertel des Weges
+        [third] Etwa ein Drittel des Weges
+        [half] Etwa die Hälfte des Weges
+        [two-thirds] Etwa zwei Drittel des Weges
+        [three-quarters] Etwa drei Viertel des Weges
+       *[most] Der größte Teil des Weges
+    }
+lay-show-note = { $landing ->
+        [on-the-way] Halt deine dort fest
+        [inside] Innen in der Bucht
+        [outside] Außen um die Bucht
+        [home-and-on] Zurück am Anfang: über das Ende und weiter
+        [home-to-wait] Zurück am Anfang: dort festhalten
+        [home-to-end] Zurück am Anfang: Lass das Ende hängen
+       *[round] { $heading ->
+            [falling] Wieder zu den Spitzen hin
+           *[rising] Wieder zum Gelenk hin
+        }
+    }
+
+## Off the hand
+
+lift-say = { $task ->
+        [secure] Alles liegt. Bevor du den Knoten abstreifst, markiere Gelenk-Bucht 1, dort hängt das Ende, mit einem Stück Klebeband, und sieh zu, dass { $ends ->
+            [2] keines der beiden Enden
+           *[other] keines der { $ends } Enden
+        } zurückrutschen kann: Ein loser Knoten in jedem genügt.
+       *[slip-off] Streif den Knoten von den Fingern und auf den Gegenstand, genau so herum wie auf der Hand. Dreh ihn, bis die Enden dort herauskommen, wo du sie haben willst.
+    }
+lift-say-brief = { $task ->
+        [secure] Markiere Gelenk-Bucht 1, sichere die { $ends } Enden.
+       *[slip-off] Streif den Knoten auf den Gegenstand, genau so herum wie auf der Hand.
+    }
+lift-say-teach = { $task ->
+        [secure] Alles liegt. Bevor du den Knoten abstreifst, markiere Gelenk-Bucht 1, dort hängt das Ende, mit einem Stück Klebeband: Von der Hand genommen, sieht eine Bucht aus wie die andere, und ab der markierten zählst du. Sieh zu, dass { $ends ->
+            [2] keines der beiden Enden
+           *[other] keines der { $ends } Enden
+        } zurückrutschen kann: Ein loser Knoten in jedem genügt.
+       *[slip-off] Streif den Knoten von den Fingern und auf den Gegenstand, genau so herum wie auf der Hand, ohne dass er sich verdreht. Er ist lose, und das ist gut. Dreh ihn, bis die Enden dort herauskommen, wo du sie haben willst.
+    }
+lift-show = { $task ->
+        [secure] Markiere Gelenk-Bucht 1
+       *[slip-off] Streif den Knoten auf den Gegenstand
+    }
+lift-show-note = { $task ->
+        [secure] { $ends ->
+            [2] Keines der beiden Enden darf zurückrutschen
+           *[other] Keines der { $ends } Enden darf zurückrutschen
+        }
+       *[slip-off] Genau so herum wie auf der Hand, die Enden, wo du sie haben willst
+    }
+wrong-after = Der Knoten kommt von der Hand, darum lässt sich keine Bahn mehr zurücknehmen. Zurück geht einen Schritt zurück; H sagt, wo du bist.
