@@ -76,17 +76,15 @@ impl Meridian {
     /// Radius so far inside a rim, the bottom one (0) or the top one.
     pub(super) fn inside(&self, rise: f64, rim: usize, far: f64) -> f64 {
         let far = far.min(rise / 2.0);
-        match *self {
-            Self::Ball { .. } => self.thin(rise - 2.0 * far),
-            _ => {
-                let [bottom, top] = self.rims(rise);
-                let change = (top - bottom) * far / rise;
-                if rim == 0 {
-                    bottom + change
-                } else {
-                    top - change
-                }
-            }
+        if matches!(self, Self::Ball { .. }) {
+            return self.thin(rise - 2.0 * far);
+        }
+        let [bottom, top] = self.rims(rise);
+        let change = (top - bottom) * far / rise;
+        if rim == 0 {
+            bottom + change
+        } else {
+            top - change
         }
     }
 
@@ -101,48 +99,38 @@ impl Meridian {
 
     /// `∫ ρ dy` from rim to rim: what lies between them over 2π.
     pub(super) fn area(&self, rise: f64) -> f64 {
-        match *self {
-            Self::Ball { radius } => {
-                2.0 * radius * radius * (rise / (2.0 * radius)).min(FRAC_PI_2).sin()
-            }
-            _ => {
-                let [bottom, top] = self.rims(rise);
-                f64::midpoint(bottom, top) * rise
-            }
+        if let Self::Ball { radius } = *self {
+            let half = (rise / (2.0 * radius)).min(FRAC_PI_2);
+            return 2.0 * radius * radius * half.sin();
         }
+        let [bottom, top] = self.rims(rise);
+        f64::midpoint(bottom, top) * rise
     }
 
     /// The same with so much more beyond either rim, as far as the ground goes.
     pub(super) fn area_to(&self, rise: f64, beyond: f64) -> f64 {
-        match *self {
-            Self::Ball { .. } => self.area(rise + 2.0 * beyond),
-            Self::Flat { outer } => {
-                let inner = (outer - rise - beyond).max(0.0);
-                let outer = outer + beyond;
-                (outer * outer - inner * inner) / 2.0
-            }
-            Self::Taper { .. } => self.area(rise + 2.0 * beyond),
-        }
+        let Self::Flat { outer } = *self else {
+            return self.area(rise + 2.0 * beyond);
+        };
+        let inner = (outer - rise - beyond).max(0.0);
+        let outer = outer + beyond;
+        (outer * outer - inner * inner) / 2.0
     }
 
     /// `∫ sin α dy` from rim to rim, where the bands would stand side by side in a ring of radius
     /// `packed`, no more than that of either rim.
     pub(super) fn sines(&self, rise: f64, packed: f64) -> f64 {
-        match *self {
-            Self::Ball { radius } => {
-                // ∫ √(cos²φ − c²) / cos φ dφ = asin(sin φ / √(1 − c²)) − c·atan(c sin φ / √(cos²φ − c²))
-                let least = packed / radius;
-                let (sin, cos) = (rise / (2.0 * radius)).min(FRAC_PI_2).sin_cos();
-                let root = (cos * cos - least * least).max(0.0).sqrt();
-                let whole = (1.0 - least * least).max(f64::MIN_POSITIVE).sqrt();
-                let angle = (sin / whole).min(1.0).asin() - least * (least * sin).atan2(root);
-                2.0 * radius * angle
-            }
-            _ => {
-                let [bottom, top] = self.rims(rise);
-                evenly(bottom, top, rise, packed)
-            }
+        if let Self::Ball { radius } = *self {
+            // ∫ √(cos²φ − c²) / cos φ dφ = asin(sin φ / √(1 − c²)) − c·atan(c sin φ / √(cos²φ − c²))
+            let least = packed / radius;
+            let (sin, cos) = (rise / (2.0 * radius)).min(FRAC_PI_2).sin_cos();
+            let root = (cos * cos - least * least).max(0.0).sqrt();
+            let whole = (1.0 - least * least).max(f64::MIN_POSITIVE).sqrt();
+            let angle = (sin / whole).min(1.0).asin() - least * (least * sin).atan2(root);
+            return 2.0 * radius * angle;
         }
+        let [bottom, top] = self.rims(rise);
+        evenly(bottom, top, rise, packed)
     }
 
     /// The ring, by its radius, up to which the bands can be let out when the knot rises so far: that of

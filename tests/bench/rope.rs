@@ -9,9 +9,13 @@
 //! memory). Turned by one bight such a knot is the same again, so one rising and one falling leg of each
 //! pass, and of every nest where bights are nested, are all that is simulated. Hard, frictionless cord.
 //!
-//! `cargo bench --bench rope` prints the tables that `tests/data/simulated_widths.csv` and
-//! `tests/data/simulated_nested_widths.csv` hold; `-- LEADS BIGHTS PASSES RUN CORD OBJECT`, with `NESTED
-//! LANDS` behind them for an interwoven knot, draws up one knot.
+//! On a ball, points inside it are pushed out the same way; how far the cord then lies off it on the average,
+//! says whether the ball holds it in two layers.
+//!
+//! `cargo bench --bench rope` prints the tables that `tests/data/simulated_widths.csv`,
+//! `tests/data/simulated_nested_widths.csv` and `tests/data/simulated_balls.csv` hold; `-- LEADS BIGHTS PASSES
+//! RUN CORD OBJECT`, with `NESTED LANDS` behind them for an interwoven knot, draws up one knot, and five of
+//! them, without the run, one on a ball.
 
 #![expect(
     clippy::cast_possible_truncation,
@@ -40,7 +44,27 @@ struct TightKnot {
     nested: u16,
     /// The top row, 1 the outermost, in which the first cord lands.
     lands: u16,
+    /// Whether the object is a ball.
+    on_ball: bool,
 }
+
+/// Knots on balls that just hold them by the law of the bench, half as large and twice as large, and with one
+/// lead less than bights: leads, bights, passes, ball.
+const BALLS: [[u16; 4]; 13] = [
+    [4, 3, 1, 7],
+    [5, 4, 1, 12],
+    [7, 6, 1, 22],
+    [8, 7, 1, 26],
+    [9, 8, 1, 31],
+    [5, 4, 2, 22],
+    [5, 4, 1, 6],
+    [7, 6, 1, 11],
+    [5, 4, 2, 11],
+    [7, 6, 1, 44],
+    [4, 5, 1, 12],
+    [4, 5, 1, 16],
+    [8, 9, 1, 31],
+];
 
 /// Knots that show whether this simulation agrees with the published table, and such as that does not
 /// reach: leads, bights, passes, run.
@@ -140,6 +164,13 @@ impl Rope {
         while 2.0 * half_pitch * row < band * half_pitch.hypot(row) && row < 40.0 * half_pitch {
             row *= 1.02;
         }
+        // On a ball as large as gives them room, from near one pole to near the other.
+        let leads = f64::from(knot.leads);
+        let room = 1.4 * knot.cord * (f64::from(knot.passes) + 1.2) * (leads + pitches) / TAU;
+        let ball = room.max(inner + knot.cord);
+        if knot.on_ball {
+            row = 2.0 * (pitches / (leads + pitches)).acos() * ball / leads;
+        }
         let diagonal = half_pitch.hypot(row);
         let apart = 1.1 * knot.cord * diagonal / half_pitch;
         let (mut points, mut cords, mut cord_of) = (Vec::new(), Vec::new(), Vec::new());
@@ -160,9 +191,17 @@ impl Rope {
                     } else {
                         2.0 * climb - along
                     };
-                let rho = inner + 1.05 * knot.cord * knot.layer(height, [low, high], is_rising);
+                let layer = 1.05 * knot.cord * knot.layer(height, [low, high], is_rising);
                 let y = rounded(height, [low, high]) * row - f64::from(pass) * apart;
                 let angle = along * PI / pitches;
+                let (rho, y) = if knot.on_ball {
+                    let middle = (leads * row - f64::from(knot.passes - 1) * apart) / 2.0;
+                    let (sin, cos) = ((y - middle) / ball).sin_cos();
+                    let rho = ball + layer - knot.cord / 2.0;
+                    (rho * cos, rho * sin)
+                } else {
+                    (inner + layer, y)
+                };
                 points.push([rho * angle.cos(), rho * angle.sin(), y]);
                 cord_of.push(cords.len());
                 nth += 1.0;
@@ -241,8 +280,23 @@ impl Rope {
 
     /// From outer edge to outer edge.
     fn width(&self) -> f64 {
+        let [low, high] = self.heights();
+        high - low + self.knot.cord
+    }
+
+    /// How far its middle lies off the ball on the average, from the middle of the ball.
+    fn far_out(&self) -> f64 {
+        let far = self.points.iter().map(|point| dot(*point, *point).sqrt());
+        far.sum::<f64>() / self.points.len() as f64
+    }
+
+    /// Between which heights it lies.
+    fn heights(&self) -> [f64; 2] {
         let heights = || self.points.iter().map(|point| point[2]);
-        heights().fold(f64::MIN, f64::max) - heights().fold(f64::MAX, f64::min) + self.knot.cord
+        [
+            heights().fold(f64::MAX, f64::min),
+            heights().fold(f64::MIN, f64::max),
+        ]
     }
 
     /// Looks for the segments that could touch soon.
@@ -266,6 +320,12 @@ impl Rope {
                 }
                 let by = ((angle - around) / pitch).round() as isize;
                 let spread = (reach / (self.inner * pitch)).ceil() as isize;
+                // Near a pole all bights are near one another.
+                let spread = if self.knot.on_ball {
+                    isize::MAX
+                } else {
+                    spread
+                };
                 let spread = spread.min(self.bights() as isize / 2);
                 let mut seen = Vec::new();
                 for turns in by - spread..=by + spread {
@@ -350,11 +410,13 @@ impl Rope {
         }
         self.near = near;
         self.straighten();
+        let out = if self.knot.on_ball { 3 } else { 2 };
         for point in &mut self.points {
-            let rho = point[0].hypot(point[1]);
+            let rho = point[..out].iter().map(|at| at * at).sum::<f64>().sqrt();
             if rho < self.inner {
-                point[0] *= self.inner / rho;
-                point[1] *= self.inner / rho;
+                for at in &mut point[..out] {
+                    *at *= self.inner / rho;
+                }
             }
         }
         overlap
@@ -513,7 +575,13 @@ fn main() {
             object,
             nested,
             lands,
+            on_ball: false,
         });
+        return;
+    }
+    if let [leads, bights, passes, cord, object] = given[..] {
+        let [leads, bights, passes] = [leads, bights, passes].map(|count| count as u16);
+        print_ball([leads, bights, passes], cord, object);
         return;
     }
     println!("leads,bights,passes,run,cord_mm,object_mm,width_mm,length_mm");
@@ -528,6 +596,7 @@ fn main() {
             object,
             nested: 1,
             lands: 1,
+            on_ball: false,
         });
     }
     println!("nested,lands,leads,bights,passes,run,cord_mm,object_mm,width_mm,length_mm");
@@ -541,7 +610,38 @@ fn main() {
             object: f64::from(object),
             nested,
             lands,
+            on_ball: false,
         });
+    }
+    println!("leads,bights,passes,cord_mm,ball_mm,far_out_mm,leg_mm,low_mm,high_mm");
+    for [leads, bights, passes, ball] in BALLS {
+        print_ball([leads, bights, passes], 4.0, f64::from(ball));
+    }
+}
+
+fn print_ball([leads, bights, passes]: [u16; 3], cord: f64, object: f64) {
+    let mut rope = Rope::laid(TightKnot {
+        leads,
+        bights,
+        passes,
+        run: 1,
+        cord,
+        object,
+        nested: 1,
+        lands: 1,
+        on_ball: true,
+    });
+    let overlap = rope.draw_up();
+    let leg = rope.length() / f64::from(2 * passes);
+    let [low, high] = rope.heights();
+    let far = rope.far_out();
+    println!("{leads},{bights},{passes},{cord},{object},{far:.2},{leg:.2},{low:.1},{high:.1}");
+    warn_of(overlap);
+}
+
+fn warn_of(overlap: f64) {
+    if overlap > 0.02 {
+        eprintln!("cords still overlap by {overlap:.3} of their thickness");
     }
 }
 
@@ -557,6 +657,7 @@ fn print(knot: TightKnot) {
         object,
         nested,
         lands,
+        ..
     } = knot;
     let length = rope.length() * f64::from(bights);
     if nested > 1 {
@@ -566,7 +667,5 @@ fn print(knot: TightKnot) {
         "{leads},{bights},{passes},{run},{cord},{object},{:.2},{length:.0}",
         rope.width()
     );
-    if overlap > 0.02 {
-        eprintln!("cords still overlap by {overlap:.3} of their thickness");
-    }
+    warn_of(overlap);
 }

@@ -9,7 +9,7 @@ use marlinspeak::bench::{
 use marlinspeak::knot::Lattice;
 use proptest::prelude::*;
 
-use crate::{counts, mm, within};
+use crate::{count, counts, mm, numbers, rows, within};
 
 /// What the rims save, in rows: as the bench has it from simulated cord, written down anew.
 fn saved(counts: Counts) -> f64 {
@@ -48,7 +48,8 @@ fn radius(ground: Ground, cord: f64, shape: &KnotShape, at: f64) -> f64 {
         Ground::Round(diameter) => diameter.get() / 2.0 + cord,
         Ground::Taper { bottom, top, over } => {
             let share = 0.5 + (at - rise / 2.0) / over.get();
-            (bottom.get() + share * (top.get() - bottom.get())) / 2.0 + cord
+            let thick = bottom.get() + share * (top.get() - bottom.get());
+            thick / 2.0 + cord
         }
         Ground::Ball(diameter) => {
             let ball = diameter.get() / 2.0 + cord;
@@ -173,9 +174,9 @@ fn a_leg_is_as_long_as_its_way() {
                 let between = f64::midpoint(near, far);
                 let leads = leads_by_sum(&braid, &shape, between, 4000);
                 if leads > rows {
-                    near = between
+                    near = between;
                 } else {
-                    far = between
+                    far = between;
                 }
             }
             let bands = f64::from(braid.counts.bands());
@@ -227,6 +228,50 @@ fn leads_and_bights_of_a_ball_add_up_to_its_great_circle() {
             "{shape:?} {bare}"
         );
     }
+}
+
+/// Simulated cord, which knows nothing of the law: on the ball that just holds a knot it lies in two
+/// layers, on a smaller one it is lifted off, on a larger one it lies nearer. A leg is as long as the
+/// bench has it within six per cent.
+#[test]
+fn simulated_cord_lies_on_the_ball_that_holds_it() {
+    let mut judged = [0; 3];
+    for row in rows(include_str!("../data/simulated_balls.csv")) {
+        let [leads, bights, passes] = [0, 1, 2].map(|cell| count(row[cell]));
+        let figures = numbers(&row[3..]);
+        let [cord, ball, far_out, leg, low, high] = figures[..] else {
+            panic!("{row:?}");
+        };
+        if leads < bights {
+            // It has slipped off over a pole.
+            assert!(low > 0.0 && high > ball / 2.0, "{row:?}");
+            continue;
+        }
+        let on_ball = |ball: f64| Braid {
+            give: Give::HARD,
+            ..on(counts(leads, bights, passes), cord, Ground::Ball(mm(ball)))
+        };
+        let Err(ShapeError::BallFull { ball_from, .. }) = on_ball(cord).tight() else {
+            panic!("a ball as thick as the cord holds no such knot");
+        };
+        let lifted = (far_out - ball / 2.0 - cord) / cord;
+        let times = ball / ball_from.get();
+        if (0.95..1.1).contains(&times) {
+            judged[0] += 1;
+            assert!(lifted.abs() < 0.04, "{row:?} {lifted}");
+            if times >= 1.0 {
+                let shape = on_ball(ball).tight().unwrap();
+                assert!(within(shape.leg.get(), leg, 0.06), "{row:?} {shape:?}");
+            }
+        } else if times < 0.6 {
+            judged[1] += 1;
+            assert!(lifted > 0.25, "{row:?} {lifted}");
+        } else {
+            judged[2] += 1;
+            assert!(lifted < -0.1, "{row:?} {lifted}");
+        }
+    }
+    assert_eq!(judged, [6, 3, 1]);
 }
 
 #[test]

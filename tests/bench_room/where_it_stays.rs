@@ -3,8 +3,8 @@
 use std::f64::consts::{PI, TAU};
 
 use marlinspeak::bench::{
-    Counts, Finish, Ground, KitItem, Layout, Millimetres, Rig, RigError, RigJob, Tool, Tube, bag,
-    rig,
+    Counts, Finish, Ground, KitItem, Layout, Millimetres, Rig, RigError, RigJob, ShapeError, Tool,
+    Tube, bag, rig,
 };
 use marlinspeak::knot::Lattice;
 
@@ -37,12 +37,12 @@ fn mat(outer: f64) -> Ground {
     }
 }
 
-fn nested(leads: u16, bights: u16) -> Counts {
+fn nested(leads: u16, bights: u16, passes: u16) -> Counts {
     let lattice = Lattice::plain(leads, bights)
         .unwrap()
         .interwoven(2, 2)
         .unwrap();
-    Counts::on(lattice, 1).unwrap()
+    Counts::on(lattice, passes).unwrap()
 }
 
 fn holds_enough(rig: &Rig) {
@@ -100,7 +100,7 @@ fn without_room_to_tuck_nothing_is_tied_in_place() {
 
 #[test]
 fn tapes_on_a_taper_are_as_long_as_it_is_round_there() {
-    for counts in [counts(5, 6, 2), counts(8, 5, 1), nested(3, 4)] {
+    for counts in [counts(5, 6, 2), counts(8, 5, 1), nested(3, 4, 1)] {
         let rig = placed(counts, 4.0, tiller()).unwrap();
         let Layout::Tapes(tapes) = &rig.layout else {
             panic!("{:?}", rig.layout);
@@ -215,15 +215,47 @@ fn a_knot_for_a_ball_is_tied_on_a_tube_that_holds_its_legs() {
     assert!(full.shape.rims[1] < mm(30.0));
 }
 
+/// The smallest mat that takes a knot.
+fn smallest(counts: Counts, cord: f64) -> Ground {
+    let least = mm(2.0 * f64::from(counts.passes()) * cord);
+    match placed(counts, cord, mat(least.get())) {
+        Err(RigError::Shape(ShapeError::MatFull { outer_from, .. })) => mat(outer_from.get()),
+        other => panic!("{other:?}"),
+    }
+}
+
+/// A mat that is opened up to its hole takes longer legs than room to tuck asks for.
+#[test]
+fn a_board_is_as_wide_as_the_legs_of_the_finished_mat_ask_for() {
+    let open = Ground::Flat {
+        outer: mm(150.0),
+        hole: Some(mm(50.0)),
+    };
+    let rig = placed(counts(9, 7, 1), 3.0, open).unwrap();
+    assert!((rig.shape.width.get() - 50.0).abs() < 1e-6);
+    holds_enough(&rig);
+    let lift = rig.laid.slack.get();
+    // Enough more to lift a crossing by a cord's thickness, and no more.
+    let spacing = rig.shape.spacing.get();
+    assert!(
+        (lift - 2.0 * (spacing.hypot(3.0) - spacing)).abs() < 1e-3,
+        "{lift}"
+    );
+}
+
 #[test]
 fn a_mat_is_laid_round_two_circles_of_pins() {
-    for counts in [
-        counts(6, 7, 2),
-        counts(5, 8, 1),
-        counts(4, 5, 3),
-        nested(3, 5),
-    ] {
-        let rig = placed(counts, 5.0, mat(170.0)).unwrap();
+    let knots = [
+        (counts(6, 7, 2), mat(170.0)),
+        (counts(5, 8, 1), mat(170.0)),
+        (counts(4, 5, 3), mat(170.0)),
+        (nested(3, 5, 1), mat(170.0)),
+        (counts(6, 7, 2), smallest(counts(6, 7, 2), 5.0)),
+        // Here the cords between the pins need more than room to tuck.
+        (nested(3, 5, 3), smallest(nested(3, 5, 3), 5.0)),
+    ];
+    for (counts, ground) in knots {
+        let rig = placed(counts, 5.0, ground).unwrap();
         let Layout::Board(board) = &rig.layout else {
             panic!("{:?}", rig.layout);
         };
