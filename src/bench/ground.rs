@@ -122,6 +122,11 @@ impl Ground {
         Millimetres::computed(self.thickest().get() * PI)
     }
 
+    /// Whether a knot covers the whole of it: a ball from pole to pole, a mat from its edge to its hole.
+    pub const fn is_whole(&self) -> bool {
+        matches!(self, Self::Ball(_) | Self::Flat { .. })
+    }
+
     /// Whether it is a board with a mat on it, and not a thing that the cord goes round.
     pub const fn is_flat(&self) -> bool {
         matches!(self, Self::Flat { .. })

@@ -201,7 +201,7 @@ const SENSITIVITY_STEP: f64 = 1e-4;
 
 /// `k` of a knot that came out `width` wide when it was drawn up, and how far a width tells of it:
 /// by which share it changes when `k` does by a share. `None` for a width that no cord can come
-/// to.
+/// to, and for a ball and a mat, where a knot is as wide as it is worked out to the poles or to the hole.
 ///
 /// # Examples
 /// ```
@@ -216,6 +216,9 @@ const SENSITIVITY_STEP: f64 = 1e-4;
 /// assert_eq!(give_of_width(&grip, mm(12.0)), None, "no cord can be drawn up so narrow");
 /// ```
 pub fn give_of_width(braid: &Braid, width: Millimetres) -> Option<(Give, f64)> {
+    if braid.around.is_whole() {
+        return None;
+    }
     let width_for = |give: f64| {
         let give = Give::new(give).ok()?;
         let braid = Braid {

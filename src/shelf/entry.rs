@@ -164,7 +164,7 @@ impl Entry {
     fn computed(&self) -> Option<KnotShape> {
         let braid = self.braid()?;
         match self.width {
-            Some(width) if self.left_open => braid.opened(width).ok(),
+            Some(width) if self.left_open || braid.around.is_whole() => braid.opened(width).ok(),
             None if self.left_open => None,
             Some(width) => {
                 let give = give_of_width(&braid, width).map(|(give, _)| give);
@@ -179,7 +179,7 @@ impl Entry {
                 .tight()
                 .ok()
             }
-            None => braid.tight().ok(),
+            None => braid.finished(None).ok(),
         }
     }
 

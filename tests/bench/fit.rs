@@ -1,7 +1,7 @@
 //! How long it takes to find every knot that covers an object. The aim is 5 ms.
 
 use divan::{Bencher, black_box};
-use marlinspeak::bench::{FitWish, Millimetres, Object, Tube, fit, why_nothing_fits};
+use marlinspeak::bench::{FitWish, Ground, Millimetres, Object, Tube, fit, why_nothing_fits};
 
 fn main() {
     divan::main();
@@ -35,6 +35,26 @@ fn rows_of_many_divisors(bencher: Bencher, [diameter, cover, cord]: [f64; 3]) {
         ..FitWish::new(Object::new(mm(diameter), mm(cover)), mm(cord))
     };
     bencher.bench(|| fit(black_box(&wish)));
+}
+
+/// A taper, a ball and a mat as large as the round things: diameter and cord. No aim: what is not as thick all
+/// along is worked out by finding roots.
+#[divan::bench(args = [[30.0, 4.0], [40.0, 3.0], [150.0, 6.0], [200.0, 6.0]])]
+fn other_grounds(bencher: Bencher, [across, cord]: [f64; 2]) {
+    let grounds = [
+        Ground::Taper {
+            bottom: mm(across * 1.1),
+            top: mm(across * 0.9),
+            over: mm(across * 2.0),
+        },
+        Ground::Ball(mm(across)),
+        Ground::Flat {
+            outer: mm(across * 3.0),
+            hole: None,
+        },
+    ];
+    let wish = |ground| FitWish::new(Object::new(ground, mm(across * 2.0)), mm(cord));
+    bencher.bench(|| grounds.map(|ground| fit(black_box(&wish(ground)))));
 }
 
 #[divan::bench]

@@ -5,6 +5,7 @@ use std::f64::consts::{FRAC_PI_2, PI, TAU};
 
 use marlinspeak::bench::{
     Braid, Counts, Give, Ground, KnotShape, LeastCover, Millimetres, ShapeError, WidthRange,
+    give_of_width,
 };
 use marlinspeak::knot::Lattice;
 use proptest::prelude::*;
@@ -386,6 +387,19 @@ fn a_mat_reaches_from_its_edge_up_to_its_hole() {
             assert!(told == given && within(reach.get(), most.get(), 1e-9));
         }
         other => panic!("{other:?}"),
+    }
+}
+
+/// A taper tells as much of its cord as a round thing; a ball and a mat are as wide as they are worked.
+#[test]
+fn only_what_is_drawn_up_tight_tells_how_close_its_cord_lies() {
+    let taper = on(counts(5, 7, 2), 4.0, taper(36.0, 28.0, 80.0));
+    let (give, tells) = give_of_width(&taper, taper.tight().unwrap().width).unwrap();
+    assert!(within(give.get(), Give::SOFT.get(), 1e-4) && tells > 0.5);
+    for ground in [Ground::Ball(mm(38.0)), mat(160.0, None)] {
+        let whole = on(counts(5, 4, 2), 3.0, ground);
+        let width = whole.finished(None).unwrap().width;
+        assert_eq!(give_of_width(&whole, width), None);
     }
 }
 
