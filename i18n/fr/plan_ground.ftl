@@ -5,7 +5,7 @@ plan-covers = { $covered ->
         [round] Manche, rambarde
         [taper] Effilé
         [ball] Boule, pommeau
-       *[mat] Natte plate
+       *[mat] Tapis plat
     }
 plan-slides-asked = Le nœud peut-il s’enfiler ?
 plan-slides = { $slides ->
@@ -18,7 +18,7 @@ plan-covers-told = { $covered ->
         [round] À couvrir : un manche ou une rambarde, de même grosseur partout.
         [taper] À couvrir : une pièce effilée, avec un gros bout et un petit bout.
         [ball] À couvrir : une boule ou un pommeau.
-       *[mat] Rien à couvrir : une natte plate, faite sur une planche.
+       *[mat] Rien à couvrir : un tapis plat, fait sur une planche.
     } Les flèches droite et gauche le changent.
 plan-slides-told = { $slides ->
         [on] Le nœud peut-il s’enfiler ? Oui : il est fait sur un tube à picots, puis enfilé.
@@ -30,7 +30,7 @@ plan-measure-wanted = { $covered ->
         [round] Quel est le diamètre de l’objet ? Mesurez-le de part en part, ou tout autour avec un mètre ruban.
         [taper] Quel est son diamètre à chaque bout ? Donnez les deux avec deux-points entre eux, le bout de base d’abord, comme 32:26 mm.
         [ball] Quel est le diamètre de la boule ?
-       *[mat] Quelle taille aura la natte d’un bord à l’autre ? Le trou vient après deux-points, comme 150:60 mm.
+       *[mat] Quelle taille aura le tapis d’un bord à l’autre ? Le trou vient après deux-points, comme 150:60 mm.
     }
 plan-taper = Ses deux bouts, base d’abord
 plan-ball = Son diamètre
