@@ -490,7 +490,7 @@ fn a_click_on_a_lesson_shows_it_and_a_second_one_begins_it() {
     let second = "2. Bottle collar, 3 lead 7 bight: the rhythm of the hand";
     let place = desk.place_of_text(second).center();
     desk.click(place);
-    assert!(desk.hands.last_said().starts_with("Lesson 2 of 5"));
+    assert!(desk.hands.last_said().starts_with("Lesson 2 of 6"));
     assert!(desk.hands.session().walk().is_none());
     desk.click(place);
     assert_eq!(desk.hands.ties()[0].lesson, Some(2));

@@ -10,7 +10,7 @@ board-title = Feuille de planche : { $leads } brins, { $bights } ganses{ $neste
     }, cercles de picots de { $outer } et { $inner } de diamètre
 
 board-how = Fixez la feuille à plat sur la planche au ruban et piquez une épingle en T au milieu de chaque croix marquée. La ligne pâle est le chemin des deux premiers trajets : vers l’intérieur depuis le picot 1 du bord, puis de nouveau vers l’extérieur.
-board-pages = S’il y a plusieurs pages, n’en rognez aucune : posez chacune sur la ligne en tirets de la précédente, croix sur croix, et mesurez la ligne du bas avant de piquer la première épingle.
+board-pages = S’il y a plusieurs pages, n’en rognez aucune : posez chacune sur la ligne en tirets de la précédente, croix sur croix, et mesurez la ligne du bas avant de piquer la première épingle.
 
 board-hand = { $hand ->
         [left] Le picot 1 du bord est le plus proche de vous. Vus de là, les numéros vont vers la gauche, comme le cordon.
