@@ -22,6 +22,15 @@ pub enum Covered {
     Mat,
 }
 
+/// The answer to the first question.
+#[derive(Clone, Copy, Debug, Default)]
+pub(super) struct Covering {
+    /// What is covered.
+    pub covered: Covered,
+    /// It is tied on what it covers; a mat is anyhow.
+    pub in_place: bool,
+}
+
 /// What belongs to a tube, which there is none of where nothing is slid on.
 const OF_TUBE: [SetupField; 6] = [
     SetupField::Tube,
@@ -42,7 +51,7 @@ impl Covered {
 impl State {
     /// Whether the knot is tied on what it covers: a mat always is.
     pub(super) fn is_in_place(&self) -> bool {
-        self.in_place || self.covered == Covered::Mat
+        self.covering.in_place || self.covering.covered == Covered::Mat
     }
 
     /// The fields that apply, in the order of the Tab key.
@@ -55,10 +64,10 @@ impl State {
         match field {
             // Of what has an end, all is covered.
             PlanField::Setup(SetupField::Cover) => {
-                !matches!(self.covered, Covered::Ball | Covered::Mat)
+                !matches!(self.covering.covered, Covered::Ball | Covered::Mat)
             }
             PlanField::Setup(field) if OF_TUBE.contains(&field) => !self.is_in_place(),
-            PlanField::Slides => self.covered != Covered::Mat,
+            PlanField::Slides => self.covering.covered != Covered::Mat,
             _ => true,
         }
     }
@@ -93,18 +102,18 @@ impl State {
     /// Whether one end of a taper is still to be said.
     pub(super) fn wants_an_end(&self) -> bool {
         let object = self.form.said(SetupField::Object);
-        self.covered == Covered::Taper && object.is_some_and(|ends| !ends.contains(':'))
+        self.covering.covered == Covered::Taper && object.is_some_and(|ends| !ends.contains(':'))
     }
 
     /// This is covered from now on.
     pub(super) fn cover_this(&mut self, covered: Covered, words: &Words) -> Action {
-        self.covered = covered;
+        self.covering.covered = covered;
         self.answered_first(PlanField::Covers, words)
     }
 
     /// It is tied in place from now on, or slid on.
     pub(super) fn tie_in_place(&mut self, in_place: bool, words: &Words) -> Action {
-        self.in_place = in_place;
+        self.covering.in_place = in_place;
         self.answered_first(PlanField::Slides, words)
     }
 
@@ -124,11 +133,13 @@ impl State {
         match self.focus {
             PlanField::Covers => {
                 let all = Covered::VARIANTS;
-                let here = all.iter().position(|covered| *covered == self.covered);
+                let here = all
+                    .iter()
+                    .position(|covered| *covered == self.covering.covered);
                 let by = if forward { 1 } else { all.len() - 1 };
                 self.cover_this(all[(here.unwrap_or(0) + by) % all.len()], words)
             }
-            PlanField::Slides => self.tie_in_place(!self.in_place, words),
+            PlanField::Slides => self.tie_in_place(!self.covering.in_place, words),
             _ => Action::None,
         }
     }
@@ -137,17 +148,27 @@ impl State {
     pub(super) fn say_covering(&self, field: PlanField, words: &Words) -> Spoken {
         let told = match field {
             PlanField::Slides => {
-                let slides = if self.in_place { "place" } else { "on" };
+                let slides = if self.covering.in_place {
+                    "place"
+                } else {
+                    "on"
+                };
                 words.notice("plan-slides-told", &[("slides", slides)])
             }
-            _ => words.notice("plan-covers-told", &[("covered", self.covered.name())]),
+            _ => words.notice(
+                "plan-covers-told",
+                &[("covered", self.covering.covered.name())],
+            ),
         };
         told.into()
     }
 
     /// What is still to be said of the thing itself.
     pub(super) fn wanting_measure(&self, words: &Words) -> Sentence {
-        words.notice("plan-measure-wanted", &[("covered", self.covered.name())])
+        words.notice(
+            "plan-measure-wanted",
+            &[("covered", self.covering.covered.name())],
+        )
     }
 }
 
@@ -159,8 +180,7 @@ mod tests {
 
     fn filled(covered: Covered, in_place: bool) -> State {
         let mut state = State {
-            covered,
-            in_place,
+            covering: Covering { covered, in_place },
             ..State::default()
         };
         for (field, text) in [

@@ -26,7 +26,7 @@ impl State {
             self.answer(
                 Choice::Covers(covered),
                 label,
-                covered == self.covered,
+                covered == self.covering.covered,
                 Message::Covers(covered),
             )
         });
@@ -36,7 +36,7 @@ impl State {
             self.answer(
                 Choice::Slides(in_place),
                 label,
-                in_place == self.in_place,
+                in_place == self.covering.in_place,
                 Message::Slides(in_place),
             )
         });
@@ -47,7 +47,7 @@ impl State {
         } else {
             asks
         };
-        if self.covered == Covered::Mat {
+        if self.covering.covered == Covered::Mat {
             return rows(covered, if is_wide { ABREAST } else { ABREAST_BESIDE }).into();
         }
         if is_wide {
@@ -64,13 +64,13 @@ impl State {
         .into()
     }
 
-    fn answer<'a>(
-        &'a self,
+    fn answer(
+        &self,
         choice: Choice,
         label: String,
         is_chosen: bool,
         message: Message,
-    ) -> Element<'a, Message> {
+    ) -> Element<'_, Message> {
         let picture = self.pictures.choice(choice, PICTURE);
         let label = text(label).size(theme::SMALL).center();
         let face = column![].push(picture).push(label).spacing(2);
@@ -84,7 +84,7 @@ impl State {
     }
 }
 
-fn rows<'a>(answers: Vec<Element<'a, Message>>, abreast: usize) -> Column<'a, Message> {
+fn rows(answers: Vec<Element<'_, Message>>, abreast: usize) -> Column<'_, Message> {
     let mut answers = answers.into_iter();
     let mut rows = column![].spacing(8);
     loop {

@@ -1,6 +1,6 @@
 //! What is typed on the plan screen, and what fits.
 
-use super::covering::Covered;
+use super::covering::{Covered, Covering};
 use super::fields::{PlanField, place_of};
 use super::filters::{Filters, PlanFilter};
 use super::findings::{Asked, Findings, FitOutcome, InMind, KnownFindings};
@@ -18,10 +18,8 @@ use crate::words::{Remark, Sentence, Spoken, Words};
 /// What is typed, and what fits.
 pub struct State {
     pub(super) form: SetupForm,
-    /// What is covered.
-    pub(super) covered: Covered,
-    /// It is tied on what it covers; a mat is anyhow.
-    pub(super) in_place: bool,
+    /// The answer to the first question.
+    pub(super) covering: Covering,
     /// The object is told by its girth.
     pub(super) is_girth: bool,
     /// The knot that the tyer has in mind, as typed.
@@ -115,8 +113,7 @@ impl Default for State {
     fn default() -> Self {
         Self {
             form: SetupForm::default(),
-            covered: Covered::default(),
-            in_place: false,
+            covering: Covering::default(),
             is_girth: false,
             knot: String::new(),
             focus: PlanField::Covers,
@@ -307,9 +304,13 @@ impl State {
     /// What a field of the screen says: the object, its diameter or its girth, or another ground.
     pub(super) const fn said_as(&self, field: SetupField) -> SetupField {
         match field {
-            SetupField::Object if matches!(self.covered, Covered::Ball) => SetupField::Ball,
-            SetupField::Object if matches!(self.covered, Covered::Mat) => SetupField::Mat,
-            SetupField::Object if matches!(self.covered, Covered::Taper) => SetupField::Object,
+            SetupField::Object if matches!(self.covering.covered, Covered::Ball) => {
+                SetupField::Ball
+            }
+            SetupField::Object if matches!(self.covering.covered, Covered::Mat) => SetupField::Mat,
+            SetupField::Object if matches!(self.covering.covered, Covered::Taper) => {
+                SetupField::Object
+            }
             SetupField::Object if self.is_girth => SetupField::Girth,
             field => field,
         }
@@ -319,7 +320,7 @@ impl State {
         match self.focus {
             PlanField::Setup(field) => {
                 let field = self.said_as(field);
-                if (self.covered, field) == (Covered::Taper, SetupField::Object) {
+                if (self.covering.covered, field) == (Covered::Taper, SetupField::Object) {
                     let ends = self.form.said(field).unwrap_or("none");
                     return words.notice("plan-taper-told", &[("ends", ends)]).into();
                 }

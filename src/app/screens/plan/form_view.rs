@@ -58,7 +58,7 @@ impl State {
         let (such_as, label_of_it, is_length) = match field {
             PlanField::Setup(field) => {
                 let said_as = self.said_as(field);
-                if (self.covered, said_as) == (Covered::Taper, SetupField::Object) {
+                if (self.covering.covered, said_as) == (Covered::Taper, SetupField::Object) {
                     (example_of_ends(words.units()), "plan-taper", true)
                 } else {
                     let such_as = example(said_as, words.units());
@@ -103,7 +103,7 @@ impl State {
             return space().into();
         };
         if field == SetupField::Object {
-            return if self.covered == Covered::Round {
+            return if self.covering.covered == Covered::Round {
                 self.measures(words)
             } else {
                 space().into()

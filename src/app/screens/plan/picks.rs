@@ -86,7 +86,7 @@ impl State {
 
     pub(super) fn pick(&mut self, field: SetupField, index: usize, words: &Words) -> Action {
         self.focus = field.into();
-        if field == SetupField::Object && self.covered != Covered::Round {
+        if field == SetupField::Object && self.covering.covered != Covered::Round {
             return Action::None;
         }
         if field == SetupField::Object {

@@ -24,10 +24,8 @@ impl State {
         match press.key.as_str() {
             "Tab" => self.move_focus(1, words),
             "Shift+Tab" => self.move_focus(self.fields_in_sight().len() - 1, words),
-            "ArrowRight" | " " if self.is_at_first() => self.turn(true, words),
-            "ArrowLeft" if self.is_at_first() => self.turn(false, words),
-            "PageDown" if self.is_at_first() => self.turn(true, words),
-            "PageUp" if self.is_at_first() => self.turn(false, words),
+            "ArrowRight" | "PageDown" | " " if self.is_at_first() => self.turn(true, words),
+            "ArrowLeft" | "PageUp" if self.is_at_first() => self.turn(false, words),
             "PageDown" => self.pick_next(true, words),
             "PageUp" => self.pick_next(false, words),
             "Enter" => self.take(words),

@@ -27,6 +27,25 @@ pub enum StartField {
     RoundHand,
 }
 
+/// What the knot of the form is tied on.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum TiedOn {
+    /// A tube with pins.
+    #[default]
+    Tube,
+    /// The tyer's own hand.
+    Hand,
+}
+
+impl TiedOn {
+    pub(super) const fn other(self) -> Self {
+        match self {
+            Self::Tube => Self::Hand,
+            Self::Hand => Self::Tube,
+        }
+    }
+}
+
 impl StartField {
     pub(super) const fn name(self) -> &'static str {
         match self {

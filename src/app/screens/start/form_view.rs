@@ -5,7 +5,7 @@ use iced::widget::{button, column, mouse_area, row, text, text_input};
 use iced::{Element, Fill};
 
 use super::fields::text_slot;
-use super::{Message, StartField, State, id};
+use super::{Message, StartField, State, TiedOn, id};
 use crate::app::{theme, widgets};
 use crate::guide::{AtOnce, Script};
 use crate::knot::{Hand, KnotError, Quantity, Rim};
@@ -57,7 +57,7 @@ impl State {
             StartField::RoundHand,
             words.plainly("start-tied", &[]),
             words.plainly(
-                if self.round_hand {
+                if self.tied_on == TiedOn::Hand {
                     "start-tied-hand"
                 } else {
                     "start-tied-tube"

@@ -1,7 +1,7 @@
 //! What the form of the start screen comes to: which knot it names, and whether that can be begun.
 
 use super::fields::FIELDS;
-use super::{Action, StartField, State};
+use super::{Action, StartField, State, TiedOn};
 use crate::bench::TyingPace;
 use crate::guide::{AtOnce, Plan, Script};
 use crate::knot::{Hand, KnotError, Side};
@@ -45,7 +45,7 @@ impl State {
                 }
             }
             StartField::RoundHand => {
-                self.round_hand = !self.round_hand;
+                self.tied_on = self.tied_on.other();
                 self.asked_back = None;
             }
             _ => {}
@@ -102,10 +102,9 @@ impl State {
         let [leads, bights, passes, weave, nested, lands] = &self.texts;
         let plan = Plan::read_nested([leads, bights, nested, lands], passes, weave)?;
         let plan = plan.with_hand(self.hand).with_side(self.side);
-        if self.round_hand {
-            plan.with_round_hand()
-        } else {
-            Ok(plan)
+        match self.tied_on {
+            TiedOn::Hand => plan.with_round_hand(),
+            TiedOn::Tube => Ok(plan),
         }
     }
 }

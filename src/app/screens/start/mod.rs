@@ -27,8 +27,8 @@ use crate::picture::Subject;
 use crate::session::{Inventory, first_tie, inventory, new_tie};
 use crate::shelf::{self, ShelfError, ShelfReading, Shelved, Tie, TieId};
 use crate::words::{Remark, Sentence, Spoken};
-pub use fields::StartField;
 use fields::{FIELDS, FORM, id};
+pub use fields::{StartField, TiedOn};
 use knot_form::as_it_lies;
 use ways::{Typed, Way};
 
@@ -39,8 +39,7 @@ pub struct State {
     readable: [String; 6],
     hand: Hand,
     side: Side,
-    /// Whether it is tied round the hand, without a tube.
-    round_hand: bool,
+    tied_on: TiedOn,
     focus: Option<StartField>,
     waiting: Vec<Shelved>,
     /// Whether nothing was ever begun here: then a first tie is offered.
@@ -241,7 +240,7 @@ impl ScreenPage for State {
             texts: self.texts,
             hand: self.hand,
             side: self.side,
-            round_hand: self.round_hand,
+            tied_on: self.tied_on,
         });
     }
 }
@@ -298,14 +297,14 @@ impl State {
             texts,
             hand,
             side,
-            round_hand,
+            tied_on,
         } = typed;
         Self {
             readable: texts.clone(),
             texts,
             hand,
             side,
-            round_hand,
+            tied_on,
             focus: None,
             waiting: Vec::new(),
             is_new: false,

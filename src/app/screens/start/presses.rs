@@ -2,7 +2,7 @@
 
 use super::fields::{FIELDS, text_slot};
 use super::ways::Way;
-use super::{Action, Message, StartField, State};
+use super::{Action, Message, StartField, State, TiedOn};
 use crate::app::widgets;
 use crate::pedal::{Intent, Press};
 use crate::words::Words;
@@ -82,7 +82,9 @@ impl State {
                     // Outside the form nothing tells what is wrong in it.
                     if self.plan().is_err() {
                         self.texts.clone_from(&self.readable);
-                        self.round_hand &= self.plan().is_ok();
+                        if self.plan().is_err() {
+                            self.tied_on = TiedOn::Tube;
+                        }
                     }
                     self.show_knot();
                     Action::Focus(None)

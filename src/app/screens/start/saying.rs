@@ -1,7 +1,7 @@
 //! What the start screen says of itself.
 
-use super::State;
 use super::fields::{StartField, text_slot};
+use super::{State, TiedOn};
 use crate::guide::{AtOnce, Script};
 use crate::knot::{Hand, Rim};
 use crate::words::{Remark, Spoken, Words};
@@ -29,7 +29,7 @@ impl State {
         let choice = match field {
             StartField::Hand if self.hand == Hand::Left => "left",
             StartField::Hand => "right",
-            StartField::RoundHand if self.round_hand => "hand",
+            StartField::RoundHand if self.tied_on == TiedOn::Hand => "hand",
             StartField::RoundHand => "tube",
             _ if self.side.turns_inside(Rim::Top, self.hand) => "bottom",
             _ => "top",

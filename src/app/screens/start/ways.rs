@@ -1,6 +1,6 @@
 //! The ways that lead on from the start screen, each with its key.
 
-use super::{Action, State};
+use super::{Action, State, TiedOn};
 use crate::knot::{Hand, Side};
 
 /// Where the start screen can lead, besides to a tie.
@@ -96,7 +96,7 @@ pub(super) struct Typed {
     pub texts: [String; 6],
     pub hand: Hand,
     pub side: Side,
-    pub round_hand: bool,
+    pub tied_on: TiedOn,
 }
 
 impl Default for Typed {
@@ -106,7 +106,7 @@ impl Default for Typed {
             texts: ["5", "7", "1", "", "", ""].map(str::to_owned),
             hand: Hand::default(),
             side: Side::default(),
-            round_hand: false,
+            tied_on: TiedOn::default(),
         }
     }
 }
