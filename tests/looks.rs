@@ -62,6 +62,45 @@ fn in_mind(hands: &mut Hands, cover: &str) {
 const SINGLE: Option<[&str; 3]> = Some(["5", "7", "1"]);
 const DOUBLED: Option<[&str; 3]> = Some(["5", "7", "2"]);
 
+const MAT: [(SetupField, &str); 2] = [(SetupField::Mat, "150:40"), (SetupField::Cord, "6")];
+const KNOB: [(SetupField, &str); 3] = [
+    (SetupField::Ball, "40"),
+    (SetupField::InPlace, "yes"),
+    (SetupField::Cord, "3"),
+];
+const RAIL: [(SetupField, &str); 4] = [
+    (SetupField::Object, "34:26"),
+    (SetupField::Cover, "60"),
+    (SetupField::InPlace, "yes"),
+    (SetupField::Cord, "3.5"),
+];
+
+/// Asks for what covers this.
+fn ask_for(hands: &mut Hands, what: &[(SetupField, &str)]) {
+    letter(hands, "p");
+    for (field, typed) in what {
+        hands.tell(Message::planned(*field, typed));
+    }
+}
+
+/// Takes the first knot that is offered, and ties some of its legs.
+fn tie_some(hands: &mut Hands) {
+    hands.press(Named::Enter);
+    for _ in 0..120 {
+        on(hands, 1);
+        let is_under_way = hands.session().walk().is_some_and(|walk| {
+            let step = walk.script().step(walk.place());
+            step.is_some_and(|step| match step.what {
+                What::Lay(lay) => lay.pass_leg.leg > 9 && lay.crossings.len() > 1,
+                _ => false,
+            })
+        });
+        if is_under_way {
+            break;
+        }
+    }
+}
+
 const LOOKS: &[Look] = &[
     ("01-first", None, |_| {}),
     ("02-form", None, |hands| hands.press(Named::Tab)),
@@ -194,6 +233,19 @@ const LOOKS: &[Look] = &[
                 break;
             }
         }
+    }),
+    ("28-mat-offer", None, |hands| ask_for(hands, &MAT)),
+    ("28-mat", None, |hands| {
+        ask_for(hands, &MAT);
+        tie_some(hands);
+    }),
+    ("28-knob", None, |hands| {
+        ask_for(hands, &KNOB);
+        tie_some(hands);
+    }),
+    ("28-tapered-rail", None, |hands| {
+        ask_for(hands, &RAIL);
+        tie_some(hands);
     }),
     ("29-large", Some(["21", "40", "2"]), |hands| on(hands, 60)),
     ("30-several-wait", SINGLE, |hands| {

@@ -16,3 +16,15 @@ board-hand = { $hand ->
         [left] Kanten-Stift 1 ist dir am nächsten. Von dort gesehen laufen die Nummern nach links, wie die Schnur.
        *[right] Kanten-Stift 1 ist dir am nächsten. Von dort gesehen laufen die Nummern nach rechts, wie die Schnur.
     }
+
+# Die Bänder um etwas, auf dem an Ort und Stelle geknüpft wird. Argumente wie im Englischen.
+tape-title = Bänder: { $leads } Parten, { $bights } Buchten{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } ineinander{ $lands ->
+            [0] { "" }
+           *[other] , erste Schnur zu Reihe { $lands }
+        }
+    }, Umfang { $bottom } { -at-the-bottom }, { $top } { -at-the-top }
+
+tape-top = Band { -at-the-top }
+tape-bottom = Band { -at-the-bottom }

@@ -19,3 +19,15 @@ board-hand = { $hand ->
         [left] Outer pin 1 is nearest to you. Seen from there the numbers run to the left, the way the cord travels.
        *[right] Outer pin 1 is nearest to you. Seen from there the numbers run to the right, the way the cord travels.
     }
+
+# The tapes round a thing that is tied on in place. $bottom, $top: the way round it at either rim. The rest as in strip-title.
+tape-title = Tapes: { $leads } lead { $bights } bight{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } nested{ $lands ->
+            [0] { "" }
+           *[other] , first cord to row { $lands }
+        }
+    }, { $bottom } round { -at-the-bottom }, { $top } { -at-the-top }
+
+tape-top = Tape { -at-the-top }
+tape-bottom = Tape { -at-the-bottom }

@@ -16,3 +16,15 @@ board-hand = { $hand ->
         [left] La clavija 1 del borde es la más cercana a ti. Vistos desde ahí, los números van hacia la izquierda, como el cabo.
        *[right] La clavija 1 del borde es la más cercana a ti. Vistos desde ahí, los números van hacia la derecha, como el cabo.
     }
+
+# Las cintas alrededor de lo que se cubre en su sitio. Los argumentos, como en inglés.
+tape-title = Cintas: { $leads } ramales y { $bights } senos{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } anidados{ $lands ->
+            [0] { "" }
+           *[other] , primer cabo a la fila { $lands }
+        }
+    }, { $bottom } de contorno { -at-bottom }, { $top } { -at-top }
+
+tape-top = Cinta { -at-top }
+tape-bottom = Cinta { -at-bottom }

@@ -16,3 +16,15 @@ board-hand = { $hand ->
         [left] Le picot 1 du bord est le plus proche de vous. Vus de là, les numéros vont vers la gauche, comme le cordon.
        *[right] Le picot 1 du bord est le plus proche de vous. Vus de là, les numéros vont vers la droite, comme le cordon.
     }
+
+# Les rubans autour de ce que l’on couvre sur place. Arguments comme en anglais.
+tape-title = Rubans : { $leads } brins, { $bights } ganses{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } emboîtées{ $lands ->
+            [0] { "" }
+           *[other] , premier cordon au rang { $lands }
+        }
+    }, { $bottom } de tour { -at-the-bottom }, { $top } { -at-the-top }
+
+tape-top = Ruban { -at-the-top }
+tape-bottom = Ruban { -at-the-bottom }

@@ -108,15 +108,25 @@ pub fn strip(
 ) -> Vec<SheetPage> {
     let words = &words.on(plan.rims());
     let (bar_length, bar) = words.strip_bar();
+    let is_in_place = plan.setup().is_some_and(|setup| setup.in_place);
     let (title, how) = match layout {
         Layout::Board(board) => (words.board_title(plan, board), words.board_how(plan)),
+        _ if is_in_place => (
+            words.tape_title(plan, tube, layout),
+            words.strip_how(plan, layout),
+        ),
         _ => (words.strip_title(plan, tube), words.strip_how(plan, layout)),
     };
     let texts = StripTexts {
         title,
         how,
         cautions: words.strip_cautions(),
-        rings: ["strip-top", "strip-bottom"].map(|ring| words.plainly(ring, &[])),
+        rings: if is_in_place {
+            ["tape-top", "tape-bottom"]
+        } else {
+            ["strip-top", "strip-bottom"]
+        }
+        .map(|ring| words.plainly(ring, &[])),
         rows: words.strip_rows(plan.knot().nested()),
         bar,
         bar_length,

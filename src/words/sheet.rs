@@ -230,6 +230,20 @@ impl Words {
         how
     }
 
+    /// The title of the tapes for a thing that a knot is tied on in place, for which this tube stands.
+    pub fn tape_title(&self, plan: &Plan, tube: &Tube, layout: &Layout) -> String {
+        let [bottom, top] = match layout {
+            Layout::Tapes(tapes) => [tapes.bottom.length, tapes.top.length],
+            _ => [tube.circumference(); 2],
+        };
+        let mut args = fluent_args! {
+            "leads" => plan.knot().leads(), "bights" => plan.knot().bights(),
+            "bottom" => fine(bottom), "top" => fine(top),
+        };
+        set_nested(&mut args, plan.knot().lattice());
+        self.text("tape-title", &args)
+    }
+
     /// The title of the sheet of a board.
     pub fn board_title(&self, plan: &Plan, board: &Board) -> String {
         let mut args = fluent_args! {

@@ -46,7 +46,11 @@ impl KnotDrawing<'_> {
             let centre = point(single(middle), projection.base);
             let half = f64::from(self.scene.layout.board());
             let tile = Rect::from_center_size(centre, (2.0 * half, 2.0 * half)).inset(-1.0);
-            return Outline::Path(tile.to_rounded_rect(0.06 * half).to_path(0.1));
+            // In straight steps, so that every painter draws the same corners.
+            let mut outline = BezPath::new();
+            let tile = tile.to_rounded_rect(0.05 * half).to_path(0.05);
+            kurbo::flatten(tile, 0.1, |step| outline.push(step));
+            return Outline::Path(outline);
         }
         if surface.is_ball() {
             let centre = point(single(middle), projection.base - surface.equator());

@@ -3,7 +3,7 @@
 use kurbo::Point;
 
 use super::focus::Focus;
-use super::laid_cords::LaidCords;
+use super::laid_cords::{LaidCords, ShownPins};
 use super::layout::{Constraints, REPEAT, SceneLayout};
 use super::mark::Mark;
 use super::moment::Moment;
@@ -83,8 +83,11 @@ impl KnotScene {
         let rows = rows_in_hand(&laid, f32::from(knot.lattice().height()));
         let constraints = sight.constraints(knot, rows);
         let on_ground = sight.ground().and_then(|ground| {
-            SceneLayout::unset(knot, laid.passes(), side, hand, constraints)
-                .tied_on(ground, constraints)
+            SceneLayout::unset(knot, laid.passes(), side, hand, constraints).tied_on(
+                ground,
+                laid.pins != ShownPins::None,
+                constraints,
+            )
         });
         let layout = on_ground
             .unwrap_or_else(|| SceneLayout::new(knot, laid.passes(), side, hand, constraints));

@@ -18,7 +18,7 @@ pub const REPEAT: f32 = 1.6;
 /// A half pitch or a row smaller than this many pixels is too small to follow by eye.
 pub const SMALLEST: f32 = 14.0;
 /// A row may be as small as this where the rims are in the picture for it.
-const SMALLEST_WITH_RIMS: f32 = 9.0;
+pub const SMALLEST_WITH_RIMS: f32 = 9.0;
 /// A half pitch that is easy to follow.
 pub const COMFORTABLE: f32 = 30.0;
 /// The least half pitch or row of a finished knot, where nothing is to be followed.
@@ -75,7 +75,7 @@ pub struct SceneLayout {
     pub number_pitch: f32,
     /// Digits of the largest pin number.
     pub digits: f32,
-    /// The largest that type of a pin number becomes.
+    /// The largest that type of a pin number becomes; nought where none are shown.
     pub largest_text: f32,
     /// Size of the type of a pin number.
     pub text: f32,
@@ -284,6 +284,9 @@ impl SceneLayout {
         let beside = room - half * self.text - 2.0;
         self.large_text =
             (beside / ring).clamp(1.2 * self.text, self.largest_text.max(1.2 * self.text));
+        if self.largest_text <= 0.0 {
+            (self.text, self.large_text) = (1.0, 1.0);
+        }
         let inner = self.pin + self.gap.min(0.2 * self.cord) + self.cord / 2.0;
         self.bend = inner + (passes - 1.0) / 2.0 * self.spacing;
     }

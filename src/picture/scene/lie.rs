@@ -4,7 +4,7 @@ use std::f32::consts::{PI, TAU};
 
 use super::layout::{
     COMFORTABLE, Constraints, DIGIT, LARGEST, NUMBER_RING, Proportions, SMALLEST,
-    SMALLEST_FINISHED, STEEPNESS, SceneLayout, largest,
+    SMALLEST_FINISHED, SMALLEST_WITH_RIMS, STEEPNESS, SceneLayout, largest,
 };
 use super::meridian::{Bend, Meridian, TIGHTEST};
 use super::sheet_point::real;
@@ -77,7 +77,15 @@ impl SceneLayout {
     /// These measures for a knot that is tied on a ground, as large as fits; `None` on a straight one,
     /// and where the whole of it would be too small to follow: then its surroundings are shown as on a
     /// straight tube.
-    pub fn tied_on(self, ground: &Ground, constraints: Constraints) -> Option<Self> {
+    pub fn tied_on(
+        mut self,
+        ground: &Ground,
+        has_numbers: bool,
+        constraints: Constraints,
+    ) -> Option<Self> {
+        if !has_numbers {
+            self.largest_text = 0.0;
+        }
         match ground {
             Ground::Round(_) => None,
             Ground::Flat { .. } => Some(self.on_board(ground, constraints)),
@@ -136,10 +144,19 @@ impl SceneLayout {
     fn on_board(mut self, ground: &Ground, constraints: Constraints) -> Self {
         let room = constraints.width.min(constraints.height) / 2.0;
         // A board is as tall as it is wide: the numbers leave the knot its room.
-        self.largest_text = (0.12 * room).clamp(18.0, 42.0);
+        let has_numbers = self.largest_text > 0.0;
+        if has_numbers {
+            self.largest_text = (0.12 * room).clamp(18.0, 42.0);
+        }
         let angle = self.angle();
         let line = Meridian::tied(ground, angle, 1.0);
         let open = line.map_or(TIGHTEST, |line| line.opening());
+        // All of a board is in view at once, so that smaller cells do.
+        let least = if has_numbers {
+            SMALLEST_WITH_RIMS
+        } else {
+            SMALLEST_FINISHED
+        };
         // Numbers have to stand within the inner circle, which is drawn wider for them.
         let wider = INNER_CIRCLES.into_iter().filter(|wider| *wider > open);
         for open in std::iter::once(open).chain(wider) {
@@ -149,11 +166,11 @@ impl SceneLayout {
                 self.board() <= room
             });
             self.set_board(half_pitch);
-            if half_pitch < SMALLEST {
+            if half_pitch < least {
                 self.zoomed = true;
                 self.set_board(COMFORTABLE);
             }
-            if self.inner_numbers_fit() {
+            if !has_numbers || self.zoomed || self.inner_numbers_fit() {
                 break;
             }
         }

@@ -136,7 +136,7 @@ impl BoardSheet {
                         }
                     }
                 }
-                cautions(&mut page, texts, EDGE + room[1] + 8.0);
+                cautions(&mut page, texts, EDGE + room[1] + 10.5);
                 bar(&mut page, texts);
                 let at = (page.width - MARGIN, page.height - MARGIN + 4.0);
                 let text = foot(made.len() + 1, pages);

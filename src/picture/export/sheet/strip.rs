@@ -6,7 +6,7 @@ use super::page::{Anchor, Paper, SheetPage, wrapped};
 use super::strip_part::{MARGIN, OVERLAP, StripPart, StripRow, StripTexts, TALL, count};
 use crate::bench::{Layout, Millimetres, RingPins, Tube};
 use crate::knot::{Hand, Rim};
-use crate::picture::draw::{Role, Weight};
+use crate::picture::draw::{self, Role, Weight};
 use crate::picture::scene::single;
 
 /// Both rings' strips for a tube.
@@ -241,7 +241,9 @@ pub(super) fn heading(page: &mut SheetPage, texts: &StripTexts) {
     let width = page.width - 2.0 * MARGIN;
     let mut y = MARGIN + 5.0;
     let at = (MARGIN, y);
-    page.write(&texts.title, 6.0, Weight::Bold, Anchor::Start, at);
+    // As large as the page has room for.
+    let size = (6.0 * width / draw::width(&texts.title, 6.0, Weight::Bold)).min(6.0);
+    page.write(&texts.title, size, Weight::Bold, Anchor::Start, at);
     y += 2.0;
     for line in texts
         .how
