@@ -15,7 +15,7 @@ pub struct RingsDrawing<'a> {
 impl<'a> RingsDrawing<'a> {
     /// Draws both rings, back to front.
     pub fn items(scene: &'a RingsScene, viewport: Viewport) -> Vec<DisplayItem> {
-        let ground = DisplayItem::rectangle(Role::Ground, viewport.rect());
+        let ground = DisplayItem::rectangle(Role::Ground, viewport.rect().expand());
         let mut drawing = Self {
             scene,
             items: vec![ground],

@@ -12,8 +12,9 @@ impl KnotDrawing<'_> {
     pub fn tube(&mut self) {
         let (projection, edges) = (&self.scene.projection, self.scene.inner());
         let picture = self.scene.viewport.rect();
+        // To the last dot, of which a picture may have only a part.
         self.items
-            .push(DisplayItem::rectangle(Role::Ground, picture));
+            .push(DisplayItem::rectangle(Role::Ground, picture.expand()));
         if let Some(surface) = &projection.surface {
             let outline = self.outline(surface);
             let edge = Paint::Stroke(1.5);
