@@ -11,6 +11,10 @@ use crate::knot::{Hand, Knot, Laying, Side};
 
 /// What a picture is of.
 #[derive(Clone, Debug, PartialEq)]
+#[expect(
+    clippy::large_enum_variant,
+    reason = "a screen has few, and most of them are of knots"
+)]
 pub enum Subject {
     /// A knot on its tube.
     Knot {

@@ -2,7 +2,7 @@
 
 use super::layout::SceneLayout;
 use super::meridian::{Bend, Meridian};
-use super::view::single;
+use super::rings::count;
 use crate::knot::Rim;
 
 /// Heights of the sheet of which the place is kept; between them it is straight.
@@ -100,7 +100,7 @@ impl Surface {
             reason = "casts from floats saturate, and there are a few hundred"
         )]
         let cell = (steps.max(0.0) as usize).min(last);
-        let before = self.low + self.step * single(cell as f64);
+        let before = self.low + self.step * count(cell);
         (cell, (y - before) / self.step)
     }
 }
