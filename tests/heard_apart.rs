@@ -115,21 +115,118 @@ fn distance(one: &[char], other: &[char]) -> usize {
 #[test]
 fn what_decides_is_not_mistaken_for_its_opposite() {
     for (tag, pairs) in PAIRS {
-        let messages = ["steps", "pins", "after"]
+        let messages = ["steps", "pins", "after", "rims"]
             .map(|file| fs::read_to_string(format!("i18n/{tag}/{file}.ftl")).unwrap())
             .concat();
         for pair in pairs {
             for words in pair {
                 assert!(messages.contains(words), "{tag}: “{words}” is not said");
             }
-            let [one, other] = pair.map(|words| sounds(tag, words));
-            let differ = distance(&one, &other);
-            let [one, other] = apart(&one, &other);
-            let length = one.len().max(other.len());
-            assert!(
-                differ >= 2 && 2 * differ >= length,
-                "{tag}: {pair:?} differ in {differ} of {length} sounds: {one:?}, {other:?}"
-            );
+            differs(tag, pair);
+        }
+    }
+}
+
+/// Two words are told apart by half of the sounds that are not common to their beginnings and ends.
+fn differs(tag: &str, pair: [&str; 2]) {
+    let [one, other] = pair.map(|words| sounds(tag, words));
+    let differ = distance(&one, &other);
+    let [one, other] = apart(&one, &other);
+    let length = one.len().max(other.len());
+    assert!(
+        differ >= 2 && 2 * differ >= length,
+        "{tag}: {pair:?} differ in {differ} of {length} sounds: {one:?}, {other:?}"
+    );
+}
+
+/// The same on other grounds: the file of the ground, and what must not be taken for one another there.
+const ON_GROUNDS: [(&str, &str, &[[&str; 2]]); 11] = [
+    (
+        "en",
+        "near-far",
+        &[
+            ["near mark", "far mark"],
+            ["near-end side", "far-end side"],
+            ["away from you", "back toward you"],
+        ],
+    ),
+    (
+        "en",
+        "outer-inner",
+        &[
+            ["outer pin", "inner pin"],
+            ["outer-circle side", "inner-circle side"],
+            ["in", "out"],
+        ],
+    ),
+    ("en", "knob", &[["bottom mark", "top mark"]]),
+    (
+        "de",
+        "near-far",
+        &[
+            ["Nah-Strich", "Fern-Strich"],
+            ["Nah-Seite", "Fern-Seite"],
+            ["von dir weg", "zu dir her"],
+        ],
+    ),
+    (
+        "de",
+        "outer-inner",
+        &[
+            ["Kanten-Stift", "Loch-Stift"],
+            ["Kanten-Seite", "Loch-Seite"],
+            ["hinein", "auswärts"],
+        ],
+    ),
+    ("de", "knob", &[["Fuß-Strich", "Kopf-Strich"]]),
+    (
+        "es",
+        "near-far",
+        &[
+            ["de tu lado", "del fondo"],
+            ["del lado tuyo", "del lado del fondo"],
+            ["llévalo", "tráelo"],
+        ],
+    ),
+    (
+        "es",
+        "outer-inner",
+        &[
+            ["del borde", "del hueco"],
+            ["del lado del borde", "del lado del hueco"],
+            ["entra", "sal"],
+        ],
+    ),
+    (
+        "fr",
+        "near-far",
+        &[
+            ["repère proche", "repère du fond"],
+            ["côté proche", "côté fond"],
+            ["allez", "revenez"],
+        ],
+    ),
+    (
+        "fr",
+        "outer-inner",
+        &[
+            ["picot du bord", "picot du centre"],
+            ["côté bord", "côté centre"],
+            ["entrez", "sortez"],
+        ],
+    ),
+    ("fr", "knob", &[["repère de base", "repère de tête"]]),
+];
+
+#[test]
+fn what_decides_on_another_ground_is_not_mistaken_for_its_opposite() {
+    for (tag, ground, pairs) in ON_GROUNDS {
+        let messages = fs::read_to_string(format!("i18n/{tag}/grounds/{ground}.ftl")).unwrap();
+        for pair in pairs {
+            for words in pair {
+                assert!(messages.contains(words), "{tag}: “{words}” is not said");
+            }
+            differs(tag, *pair);
         }
     }
 }

@@ -6,8 +6,8 @@ mod grid;
 
 use std::collections::BTreeSet;
 
-use marlinspeak::bench::{Cord, Finish, Millimetres, Thread, Tube};
-use marlinspeak::guide::{AtOnce, Place, Plan, Script, Setup, What};
+use marlinspeak::bench::{Cord, Finish, Ground, Millimetres, Thread, Tube};
+use marlinspeak::guide::{AtOnce, Place, Plan, RimNames, Script, Setup, Step, What};
 use marlinspeak::words::{Detail, Words};
 
 use grid::grid;
@@ -21,6 +21,9 @@ const BREATHS: [(Detail, f64, f64); 3] = [
 
 /// What the longest names of pins, strands and passes of a grid of knots may add: a syllable or two.
 const GRID_SLACK: f64 = 1.0;
+
+/// What the name of a rim may take longer than on a tube: a syllable.
+const SYLLABLE: f64 = 0.25;
 
 /// What each language may take, English being one: the same is said in more syllables.
 const SHARES: [(&str, f64); 4] = [("en", 1.0), ("de", 1.2), ("fr", 1.2), ("es", 1.2)];
@@ -100,6 +103,46 @@ fn a_leg_is_told_in_a_breath() {
             }
         }
     }
+}
+
+/// In place with what is drawn through at a tuck; on a rail, a knob, a mat.
+#[test]
+fn a_leg_is_told_in_a_breath_on_every_ground() {
+    let (mut told, mut over) = (0, BTreeSet::new());
+    for (leads, bights, passes) in [
+        ("5", "6", "2"),
+        ("5", "7", "2"),
+        ("3", "5", "3"),
+        ("4", "5", "3"),
+    ] {
+        let rail = Setup::in_place(Ground::Round(mm(60.0)), Cord::new(mm(2.0)));
+        let plan = Plan::read(leads, bights, passes, "1").unwrap();
+        let plan = plan.with_setup(Some(rail));
+        assert!(matches!(plan.rig(), Ok(Some(_))));
+        for (detail, median, most) in BREATHS {
+            let script = Script::new(plan.clone(), AtOnce::default());
+            let script = script.teaching(detail == Detail::Teach);
+            for rims in [RimNames::NearFar, RimNames::OuterInner, RimNames::Knob] {
+                for (words, may) in every_language(detail) {
+                    let laid = script
+                        .steps()
+                        .filter(|step| matches!(step.what, What::Lay(_)));
+                    let mut seconds: Vec<f64> = laid
+                        .map(|step| words.seconds(&words.say(&Step { rims, ..step })))
+                        .collect();
+                    seconds.sort_by(f64::total_cmp);
+                    let what = format!("{rims:?} {} {}", words.tag(), detail.name());
+                    let (middle, last) = (seconds[seconds.len() / 2], seconds[seconds.len() - 1]);
+                    if middle > median * may + SYLLABLE || last > most * may + SYLLABLE {
+                        over.insert(format!("{what}: {middle} s in the middle, {last} s"));
+                    }
+                    told += seconds.len();
+                }
+            }
+        }
+    }
+    assert!(told > 1000, "only {told}");
+    assert!(over.is_empty(), "{over:#?}");
 }
 
 /// Every knot up to 12 leads and 12 bights, with all the ways to choose passes, hand, side, order and names

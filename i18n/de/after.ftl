@@ -46,7 +46,7 @@ lift-say-teach = { $task ->
     }
 
 lift-show = { $task ->
-        [secure] Markiere Fußbucht 1
+        [secure] Markiere { -bottom-bight-shown } 1
         [top-pins] Nimm die Kopfstifte heraus
         [slide-ring] Zieh den Kopfring ab, wenn es einen gibt
         [bottom-pins] Nimm die Fußstifte heraus

@@ -17,7 +17,7 @@ cord-left = { $known ->
         }{ $others ->
             [yes] { " " }Alle Schnüre zusammen brauchen noch { $in-all }.
            *[no] { "" }
-        }
+        } { -all-through }
        *[no] In diesem Durchgang { $legs ->
             [one] ist noch eine Bahn zu legen
            *[other] sind noch { $legs } Bahnen zu legen
@@ -127,7 +127,7 @@ fault-found-line = Bahn { $leg }, Durchgang { $pass }: { $over ->
 fault-by-the-end = Oder nimm keine zurück. Das Ende, das an { $rim ->
         [top] { -top-pin } { $pin }
        *[bottom] { -bottom-pin } { $pin }
-    } hängt, ist nah: zieh es { $crossings ->
+    } hängt, { -is-near }: zieh es { $crossings ->
         [one] aus dieser Kreuzung
        *[other] aus { $crossings } Kreuzungen, dieser als letzter,
     } heraus, { $over ->

@@ -1,6 +1,7 @@
 # Wie die Ränder heißen, und was dazu gehört: Stifte, Seiten, hoch und hinab. Dies sind die Wörter für ein
 # Rohr; jeder andere Grund hat seine eigenen in grounds/. -short steht in kurzen Zeilen, -dat im Dativ.
 
+-all-through = { "" }
 -At-the-bottom = Am Fuß
 -at-the-bottom = am Fuß
 -At-the-top = Am Kopf
@@ -11,15 +12,21 @@
 -being-rigged = Das Rohr wird eingerichtet:
 -bottom = Fuß
 -bottom-bight = Fuß-Bucht
+-bottom-bight-shown = Fußbucht
 -bottom-pin = Fuß-Stift
+-bottom-pin-shown = Fußstift
 -bottom-pins = Fuß-Stiften
 -bottom-side = Fuß-Seite
 -bottom-side-shown = Fußseite
+-card-left = Arbeite nach links um das Rohr; so sind auch die Stifte nummeriert.
+-card-right = Arbeite nach rechts um das Rohr; so sind auch die Stifte nummeriert.
+-coming-off = Beim Abheben vom Rohr
 -down = hinab
 -down-short = hinab
 -exactly-above = genau über
 -from-the-bottom = vom Fuß her
 -how-to-stand = Halte das Rohr aufrecht, den Fuß-Ring unten, und sieh es von vorn an.
+-is-near = ist nah
 -laid-and-lifted = Alles liegt und ist abgehoben;
 -Lift-off = Heb
 -lift-off = heb
@@ -36,6 +43,7 @@
 -round-it = um das Rohr
 -round-the-tube = um das Rohr herum
 -straight-above = senkrecht über
+-Then-round = Dann um
 -to-be-lifted = jetzt heb den Knoten vom Rohr.
 -top = Kopf
 -top-bight = Kopf-Bucht

@@ -49,15 +49,15 @@ start-facts = { $leads } Parten, { $bights } Buchten{ $nested ->
         [0] { "" }
        *[other] , mit über begonnen { $other_tucks }-mal
     }. { $staggered ->
-        [yes] Jeder Kopf-Stift steht einen halben Abstand weiter { $hand ->
+        [yes] Jeder { -top-pin } steht einen halben Abstand weiter { $hand ->
             [left] links
            *[right] rechts
-        } als der Fuß-Stift mit seiner Nummer.
-       *[no] Jeder Kopf-Stift steht genau über dem Fuß-Stift mit seiner Nummer.
+        } als der { -bottom-pin } mit seiner Nummer.
+       *[no] Jeder { -top-pin } steht { -exactly-above } dem { -bottom-pin } mit seiner Nummer.
     }{ $turns ->
         [0] { "" }
-        [one] { " " }Jede Bahn geht einmal ganz um das Rohr und weiter.
-       *[other] { " " }Jede Bahn geht { $turns }-mal ganz um das Rohr und weiter.
+        [one] { " " }Jede Bahn geht einmal ganz { -round-it } und weiter.
+       *[other] { " " }Jede Bahn geht { $turns }-mal ganz { -round-it } und weiter.
     }{ $uneven ->
         [yes] { " " }An den Rändern geht das Muster bei diesem Geflecht nicht auf.
        *[no] { "" }
@@ -140,7 +140,7 @@ job-part = { $part ->
         [rig] Einrichten
         [lead] Legen
         [follow] Folgen
-        [lift] Abheben
+        [lift] { -Lifting }
         [fair] Durchholen
        *[finish] Fertig machen
     }

@@ -8,7 +8,7 @@ sheet-page = Seite { $page } von { $pages }
 ## The card
 
 card-head-leg = Bahn
-card-head-way = Von Stift zu Stift
+card-head-way = Von { -pin } zu { -pin }
 card-head-crossings = Kreuzungen, wie sie der Reihe nach kommen
 
 # The way of a leg. $heading, $from, $to as in steps.ftl.
@@ -21,14 +21,14 @@ card-way = { $heading ->
 # $kind: run, or code for a row code of o and u.
 card-weave = { $kind ->
         [run] Flechtart: über { $weave }, unter { $weave }.
-        [twin] Flechtart: über { $weave }, unter { $weave }, am Fuß mit unter begonnen.
+        [twin] Flechtart: über { $weave }, unter { $weave }, { -at-the-bottom } mit unter begonnen.
        *[code] Flechtart, Reihe für Reihe { -from-the-bottom }: { $weave } (o: die aufsteigende Bahn geht über; u: unter).
     }
 
 # $hand: right or left. $passes, $side as in steps.ftl. $inside: top or bottom.
 card-work = { $hand ->
-        [left] Arbeite nach links um das Rohr; so sind auch die Stifte nummeriert.
-       *[right] Arbeite nach rechts um das Rohr; so sind auch die Stifte nummeriert.
+        [left] { -card-left }
+       *[right] { -card-right }
     } { $passes ->
         [one] { "" }
        *[other] { $inside ->
@@ -36,7 +36,7 @@ card-work = { $hand ->
            *[top] Spätere Durchgänge liegen auf der { -bottom-side-shown } der ersten Schnur
         }, { $inside ->
             [bottom] { -at-the-bottom } innen in ihren Buchten und { -at-the-top } außen um sie herum.
-           *[top] am Kopf innen in ihren Buchten und { -at-the-bottom } außen um sie herum.
+           *[top] { -at-the-top } innen in ihren Buchten und { -at-the-bottom } außen um sie herum.
         }
     }
 
@@ -79,8 +79,8 @@ card-pass = { $pass ->
         [one] { "" }
        *[other] , Strang { $strand } von { $strands }
     }: { $pass ->
-        [1] Lass an Fußstift { $pin } ein Ende stehen
-       *[other] Beginne an Fußstift { $pin } neben der ersten Schnur
+        [1] Lass an { -bottom-pin-shown } { $pin } ein Ende stehen
+       *[other] Beginne an { -bottom-pin-shown } { $pin } neben der ersten Schnur
     }
 
 # What comes when all is laid. $rings: yes when the tube has rings. $times: how often the knot is gone

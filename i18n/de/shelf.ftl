@@ -69,7 +69,7 @@ shelf-tie-say = { $number } von { $ties }. { $named ->
                *[9] Neunter Durchgang
             }
             [check] Beim Nachsehen nach Durchgang { $pass }
-            [lift] Beim Abheben vom Rohr
+            [lift] { -coming-off }
             [fair] Beim Durchholen
            *[finish] Beim Fertigmachen der Enden
         }, { $percent } Prozent

@@ -626,8 +626,8 @@ lay-say-landing = { $landing ->
         [home-to-wait] Zurück am Anfang: Klebe die Schnur dort fest, bis zum nächsten Durchgang.
         [home-to-end] Zurück am Anfang: Lass das Ende hängen.
        *[round] { $heading ->
-            [falling] Dann um { -bottom-pin } { $to }.
-           *[rising] Dann um { -top-pin } { $to }.
+            [falling] { -Then-round } { -bottom-pin } { $to }.
+           *[rising] { -Then-round } { -top-pin } { $to }.
         }
     }
 
@@ -650,8 +650,8 @@ lay-say-landing-teach = { $landing ->
         [home-to-wait] Zurück am Anfang: Klebe die Schnur dort fest, bis zum nächsten Durchgang.
         [home-to-end] Zurück am Anfang: Lass das Ende hängen.
        *[round] { $heading ->
-            [falling] Dann um { -bottom-pin } { $to }; hol die Lose nach.
-           *[rising] Dann um { -top-pin } { $to }; hol die Lose nach.
+            [falling] { -Then-round } { -bottom-pin } { $to }; hol die Lose nach.
+           *[rising] { -Then-round } { -top-pin } { $to }; hol die Lose nach.
         }
     }
 

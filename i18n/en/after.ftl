@@ -264,7 +264,7 @@ finish-say-brief = { $task ->
         } { $end ->
             [standing] Tail
            *[working] Working end
-        }, { -bottom-bight } { $pin }, up beside { $cords ->
+        }, { -bottom-bight } { $pin }, { -up-short } beside { $cords ->
             [one] the cord
            *[other] { $cords } cords
         } towards { -top-bight } { $top }, on the { $lane ->

@@ -17,7 +17,7 @@ cord-left = { $known ->
         }{ $others ->
             [yes] { " " }All cords together still take { $in-all }.
            *[no] { "" }
-        }
+        } { -all-through }
        *[no] Still to lay in this pass: { $legs ->
             [one] 1 leg
            *[other] { $legs } legs
@@ -121,7 +121,7 @@ fault-found-line = Leg { $leg }, pass { $pass }: { $over ->
 fault-by-the-end = Or take none back. The end that hangs at { $rim ->
         [top] { -top-pin } { $pin }
        *[bottom] { -bottom-pin } { $pin }
-    } is near: draw it out of { $crossings ->
+    } { -is-near }: draw it out of { $crossings ->
         [one] that crossing
        *[other] { $crossings } crossings, that one the last
     }, lay it { $over ->

@@ -2,10 +2,10 @@
 
 # Tied in place, the whole cord goes through at every tuck. $known: yes when $length says how much of it is
 # still to come: a length with its unit.
-# Example: At each tuck draw the whole cord through, 3.2 metres of it.
+# Example: Draw the whole cord through: 3.2 metres.
 draw-through-say = { $known ->
-        [yes] At each tuck draw the whole cord through, { $length } of it.
-       *[no] At each tuck draw the whole cord through.
+        [yes] Draw the whole cord through: { $length }.
+       *[no] Draw the whole cord through.
     }
 draw-through-show = { $known ->
         [yes] Draw the whole cord through: { $length }

@@ -172,7 +172,7 @@ kit-picks-say-brief = { $count ->
 kit-picks-say-teach = You will need, { $number } of { $items }: { $count ->
         [one] a pick
        *[other] { $count } picks
-    } to open the crossings. Press next when you have it. With it you lift a cord to pass another under it.
+    } to open the crossings. Press next when you have it. With it you { -lift-up } a cord to pass another under it.
 kit-picks-show = { $count ->
         [one] A pick
        *[other] { $count } picks

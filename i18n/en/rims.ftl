@@ -2,6 +2,7 @@
 # tube; every other ground has its own in grounds/. The first letter of a term is large where the words
 # begin a sentence. By ear the two rims differ in every sound that carries.
 
+-all-through = { "" }
 -along-bottom = the bottom-ring side
 -along-top = the top-ring side
 -at-the-bottom = at the bottom
@@ -20,11 +21,15 @@
 -bottom-pins = bottom pins
 -bottom-ring = bottom-ring
 -bottom-side = bottom
+-card-left = Work to the left { -round-the-tube }; the pins are numbered that way.
+-card-right = Work to the right { -round-the-tube }; the pins are numbered that way.
+-coming-off = Coming off the tube
 -down = down
 -down-short = down
 -falls = falls
 -from-the-bottom = from the bottom
 -how-to-stand = Hold the tube upright, bottom ring down, and look at it from the front.
+-is-near = is near
 -laid-and-lifted = Everything is laid and lifted;
 -Lift-off = Lift
 -lift-off = lift
@@ -43,6 +48,7 @@
 -rises = rises
 -round-the-tube = round the tube
 -straight-above = straight above
+-Then-round = Then round
 -to-be-lifted = the knot is to be lifted off the tube.
 -Top = Top
 -top = top
@@ -62,5 +68,7 @@
 -up-short = up
 -upright = Tube upright.
 -upright-shown = Tube upright, tail taped down.
+-way-down = down
+-way-up = up
 -work-left = You work round to the left, and the { -pins } are numbered that way.
 -work-right = You work round to the right, and the { -pins } are numbered that way.

@@ -52,15 +52,15 @@ start-facts = { $leads } lead { $bights } bight{ $nested ->
         [0] { "" }
        *[other] , or { $other_tucks } begun with over
     }. { $staggered ->
-        [yes] Each top pin stands half a step to the { $hand ->
+        [yes] Each { -top-pin } stands half a step to the { $hand ->
             [left] left
            *[right] right
-        } of the bottom pin of its number.
-       *[no] Each top pin stands straight above the bottom pin of its number.
+        } of the { -bottom-pin } of its number.
+       *[no] Each { -top-pin } stands { -straight-above } the { -bottom-pin } of its number.
     }{ $turns ->
         [0] { "" }
-        [one] { " " }Every leg goes once round the tube and more.
-       *[other] { " " }Every leg goes { $turns } times round the tube and more.
+        [one] { " " }Every leg goes once { -round-the-tube } and more.
+       *[other] { " " }Every leg goes { $turns } times { -round-the-tube } and more.
     }{ $uneven ->
         [yes] { " " }The pattern breaks at the edges in this weave.
        *[no] { "" }
@@ -143,7 +143,7 @@ job-part = { $part ->
         [rig] Rigging
         [lead] Lead
         [follow] Follow
-        [lift] Lift
+        [lift] { -Lifting }
         [fair] Fair
        *[finish] Finish
     }

@@ -8,7 +8,7 @@ sheet-page = Page { $page } of { $pages }
 ## The card
 
 card-head-leg = Leg
-card-head-way = From pin to pin
+card-head-way = From { -pin } to { -pin }
 card-head-crossings = Crossings, in the order they are met
 
 # The way of a leg. $heading, $from, $to as in steps.ftl.
@@ -27,8 +27,8 @@ card-weave = { $kind ->
 
 # $hand: right or left. $passes, $side as in steps.ftl. $inside: top or bottom.
 card-work = { $hand ->
-        [left] Work to the left { -round-the-tube }; the pins are numbered that way.
-       *[right] Work to the right { -round-the-tube }; the pins are numbered that way.
+        [left] { -card-left }
+       *[right] { -card-right }
     } { $passes ->
         [one] { "" }
        *[other] { $inside ->

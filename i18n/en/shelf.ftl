@@ -69,7 +69,7 @@ shelf-tie-say = { $number } of { $ties }. { $named ->
                *[9] Ninth pass
             }
             [check] At the look after pass { $pass }
-            [lift] Coming off the tube
+            [lift] { -coming-off }
             [fair] Fairing
            *[finish] Finishing the ends
         }, { $percent } per cent

@@ -286,8 +286,8 @@ lay-say-way = { $pass ->
         [one] .
        *[other] , part { $part } of { $parts }.
     } { $heading ->
-        [falling] From { -top-pin } { $from }, { -down-short }
-       *[rising] From { -bottom-pin } { $from }, { -up-short }
+        [falling] From { -top-pin } { $from }, { -down }
+       *[rising] From { -bottom-pin } { $from }, { -up }
     } { $lane ->
         [bottom] { -along-bottom } of the first cord
         [top] { -along-top } of the first cord
@@ -358,8 +358,8 @@ lay-say-way-teach = { $pass ->
         [yes] A leg is the cord from a { -pin } on one rim to a { -pin } on the other.
        *[no] { "" }
     } { $heading ->
-        [falling] From { -top-pin } { $from }, { -down-short }
-       *[rising] From { -bottom-pin } { $from }, { -up-short }
+        [falling] From { -top-pin } { $from }, { -down }
+       *[rising] From { -bottom-pin } { $from }, { -up }
     } { $lane ->
         [bottom] { -along-bottom } of the first cord
         [top] { -along-top } of the first cord
@@ -624,8 +624,8 @@ lay-say-landing = { $landing ->
         [home-to-wait] Back at the start: tape the cord down, to wait.
         [home-to-end] Back at the start: let the end hang.
        *[round] { $heading ->
-            [falling] Then round { -bottom-pin } { $to }.
-           *[rising] Then round { -top-pin } { $to }.
+            [falling] { -Then-round } { -bottom-pin } { $to }.
+           *[rising] { -Then-round } { -top-pin } { $to }.
         }
     }
 
@@ -648,8 +648,8 @@ lay-say-landing-teach = { $landing ->
         [home-to-wait] Back at the start: tape the cord down, to wait.
         [home-to-end] Back at the start: let the end hang.
        *[round] { $heading ->
-            [falling] Then round { -bottom-pin } { $to }.
-           *[rising] Then round { -top-pin } { $to }.
+            [falling] { -Then-round } { -bottom-pin } { $to }.
+           *[rising] { -Then-round } { -top-pin } { $to }.
         }
     }
 
@@ -718,8 +718,8 @@ lay-show-note-on = { $share ->
         [three-quarters] About three quarters of the way
        *[most] Most of the way
     } { $heading ->
-        [falling] { -down }
-       *[rising] { -up }
+        [falling] { -way-down }
+       *[rising] { -way-up }
     }{ $rim ->
         [none] { "" }
         [top] , just past { -top } { $past }

@@ -17,7 +17,7 @@ cord-left = { $known ->
         }{ $others ->
             [yes] { " " }Todos los cabos juntos piden aún { $in-all }.
            *[no] { "" }
-        }
+        } { -all-through }
        *[no] En esta pasada { $legs ->
             [one] falta 1 tramo
            *[other] faltan { $legs } tramos

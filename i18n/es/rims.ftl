@@ -1,6 +1,7 @@
 # Cómo se llaman los bordes, y lo que va con ellos: clavijas, lados, subir y bajar. Son las palabras de un
 # tubo; cada otra base tiene las suyas en grounds/.
 
+-all-through = { "" }
 -at-bottom = en el pie
 -at-top = en la cabeza
 -Back-down = Vuelve a bajar
@@ -8,6 +9,9 @@
 -before-lifting = Antes de sacar el nudo,
 -being-rigged = Estás aparejando el tubo:
 -Bottom = Pie
+-card-left = Trabaja hacia la izquierda alrededor del tubo; las clavijas se numeran en ese sentido.
+-card-right = Trabaja hacia la derecha alrededor del tubo; las clavijas se numeran en ese sentido.
+-coming-off = Saliendo del tubo
 -down = baja
 -down-to-bottom = baja al pie
 -falling = bajando
@@ -44,6 +48,7 @@
 -that-rises = que sube
 -the-bottom = el pie
 -the-top = la cabeza
+-Then-round = Rodea
 -to-be-lifted = falta sacar el nudo del tubo.
 -Top = Cabeza
 -tops-staggered = la cabeza, medio paso más.
@@ -56,5 +61,7 @@
 -up-to-top = sube a la cabeza
 -upright = Tubo vertical.
 -upright-shown = Tubo vertical, cola sujeta con cinta.
+-whole-turn = una vuelta entera al tubo
+-whole-turns = vueltas enteras al tubo
 -work-left = Trabajas hacia la izquierda alrededor del tubo, y así se numeran las { -pins }.
 -work-right = Trabajas hacia la derecha alrededor del tubo, y así se numeran las { -pins }.

@@ -52,15 +52,15 @@ start-facts = { $leads } ramales y { $bights } senos{ $nested ->
         [0] { "" }
        *[other] , o { $other_tucks } empezando encima
     }. { $staggered ->
-        [yes] Cada clavija de la cabeza está medio paso a la { $hand ->
+        [yes] Cada { -pin } { -of-top } está medio paso a la { $hand ->
             [left] izquierda
            *[right] derecha
-        } de la clavija del pie de su número.
-       *[no] Cada clavija de la cabeza está a plomo con la clavija del pie de su número.
+        } de la { -pin } { -of-bottom } de su número.
+       *[no] Cada { -pin } { -of-top } está { -in-line-with } la { -pin } { -of-bottom } de su número.
     }{ $turns ->
         [0] { "" }
-        [one] { " " }Cada tramo da una vuelta entera al tubo y algo más.
-       *[other] { " " }Cada tramo da { $turns } vueltas enteras al tubo y algo más.
+        [one] { " " }Cada tramo da { -whole-turn } y algo más.
+       *[other] { " " }Cada tramo da { $turns } { -whole-turns } y algo más.
     }{ $uneven ->
         [yes] { " " }Con este tejido el dibujo se rompe en los bordes.
        *[no] { "" }
@@ -143,7 +143,7 @@ job-part = { $part ->
         [rig] Aparejar
         [lead] Guía
         [follow] Seguir
-        [lift] Sacar
+        [lift] { -Lifting }
         [fair] Igualar
        *[finish] Rematar
     }

@@ -8,7 +8,7 @@ sheet-page = Página { $page } de { $pages }
 ## The card
 
 card-head-leg = Tramo
-card-head-way = De clavija a clavija
+card-head-way = De { -pin } a { -pin }
 card-head-crossings = Cruces, en el orden en que se encuentran
 
 # The way of a leg. $heading, $from, $to as in steps.ftl.
@@ -27,8 +27,8 @@ card-weave = { $kind ->
 
 # $hand: right or left. $passes, $side as in steps.ftl. $inside: top or bottom.
 card-work = { $hand ->
-        [left] Trabaja hacia la izquierda alrededor del tubo; las clavijas se numeran en ese sentido.
-       *[right] Trabaja hacia la derecha alrededor del tubo; las clavijas se numeran en ese sentido.
+        [left] { -card-left }
+       *[right] { -card-right }
     } { $passes ->
         [one] { "" }
        *[other] { $inside ->
@@ -79,8 +79,8 @@ card-pass = { $pass ->
         [one] { "" }
        *[other] , hebra { $strand } de { $strands }
     }: { $pass ->
-        [1] deja una cola en la clavija { $pin } { -of-bottom }
-       *[other] empieza en la clavija { $pin } { -of-bottom } junto al primer cabo
+        [1] deja una cola en la { -pin } { $pin } { -of-bottom }
+       *[other] empieza en la { -pin } { $pin } { -of-bottom } junto al primer cabo
     }
 
 # What comes when all is laid. $rings: yes when the tube has rings. $times: how often the knot is gone

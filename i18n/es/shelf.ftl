@@ -69,7 +69,7 @@ shelf-tie-say = { $number } de { $ties }. { $named ->
                *[9] Novena pasada
             }
             [check] En el repaso tras la pasada { $pass }
-            [lift] Saliendo del tubo
+            [lift] { -coming-off }
             [fair] Igualando
            *[finish] Rematando los chicotes
         }, { $percent } por ciento

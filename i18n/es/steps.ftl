@@ -651,8 +651,8 @@ lay-say-landing = { $landing ->
         [home-to-wait] De vuelta al principio: fíjalo con cinta.
         [home-to-end] De vuelta al principio: deja colgar el extremo.
        *[round] { $heading ->
-            [falling] Rodea la { -pin } { $to } { -of-bottom }.
-           *[rising] Rodea la { -pin } { $to } { -of-top }.
+            [falling] { -Then-round } la { -pin } { $to } { -of-bottom }.
+           *[rising] { -Then-round } la { -pin } { $to } { -of-top }.
         }
     }
 
@@ -675,8 +675,8 @@ lay-say-landing-teach = { $landing ->
         [home-to-wait] De vuelta al principio: fíjalo con cinta.
         [home-to-end] De vuelta al principio: deja colgar el extremo.
        *[round] { $heading ->
-            [falling] Rodea la { -pin } { $to } { -of-bottom }.
-           *[rising] Rodea la { -pin } { $to } { -of-top }.
+            [falling] { -Then-round } la { -pin } { $to } { -of-bottom }.
+           *[rising] { -Then-round } la { -pin } { $to } { -of-top }.
         }
     }
 

@@ -354,8 +354,8 @@ finish-say-teach = { $task ->
 
 finish-show = { $task ->
         [tuck] { $end ->
-            [standing] Dormant à base { $pin }
-           *[working] Courant à base { $pin }
+            [standing] Dormant à { -bottom } { $pin }
+           *[working] Courant à { -bottom } { $pin }
         }
         [join] Ajustez le raccord
         [trim] Coupez les { $ends } extrémités
@@ -368,7 +368,7 @@ finish-show-note = { $task ->
         [tuck] Le long { $cords ->
             [one] du cordon
            *[other] des { $cords } cordons
-        } vers tête { $top }, { $lane ->
+        } vers { -top } { $top }, { $lane ->
             [top] { -side-top }
            *[bottom] { -side-bottom }
         }{ $under ->

@@ -17,7 +17,7 @@ cord-left = { $known ->
         }{ $others ->
             [yes] { " " }Tous les cordons ensemble demandent encore { $in-all }.
            *[no] { "" }
-        }
+        } { -all-through }
        *[no] Il reste { $legs ->
             [one] 1 trajet
            *[other] { $legs } trajets
@@ -121,7 +121,7 @@ fault-found-line = Trajet { $leg }, passe { $pass } : { $over ->
 fault-by-the-end = Ou n’en défaites aucun. L’extrémité qui pend { $rim ->
         [top] au { -top-pin } { $pin }
        *[bottom] au { -bottom-pin } { $pin }
-    } est proche : tirez-la hors { $crossings ->
+    } { -is-near } : tirez-la hors { $crossings ->
         [one] de ce croisement
        *[other] de { $crossings } croisements, celui-là en dernier
     }, faites-la là { $over ->

@@ -31,9 +31,9 @@ kit-tick-say = Appuyez sur suivant quand vous avez tout. Touche moins à la fois
 # Before what is to be done to the tube. $single: yes when it is one thing.
 # Exemple : Préparation du tube, étapes 1 à 2 sur 7.
 rig-page-say = { $single ->
-        [yes] Préparation du tube, étape { $number } sur { $tasks }.
-        [two] Préparation du tube, étapes { $number } et { $last } sur { $tasks }.
-       *[no] Préparation du tube, étapes { $number } à { $last } sur { $tasks }.
+        [yes] { -rigging }, étape { $number } sur { $tasks }.
+        [two] { -rigging }, étapes { $number } et { $last } sur { $tasks }.
+       *[no] { -rigging }, étapes { $number } à { $last } sur { $tasks }.
     }
 
 # Where the tyer is, before the first leg.

@@ -1,6 +1,7 @@
 # Comment s’appellent les bords, et ce qui va avec : picots, côtés, monter et descendre. Ce sont les mots
 # d’un tube ; chaque autre support a les siens dans grounds/.
 
+-all-through = { "" }
 -At-the-bottom = À la base
 -at-the-bottom = à la base
 -At-the-top = À la tête
@@ -15,6 +16,9 @@
 -Bottom-pin = Picot de base
 -bottom-pin = picot de base
 -bottom-pins = picots de base
+-card-left = Avancez vers la gauche autour du tube ; les picots sont numérotés dans ce sens.
+-card-right = Avancez vers la droite autour du tube ; les picots sont numérotés dans ce sens.
+-coming-off = On dégage le nœud du tube
 -down = descendez
 -down-to-bottom = descendez à base
 -falling = en descendant
@@ -24,6 +28,7 @@
 -Going-up = Vous montez
 -how-to-stand = Tenez le tube debout, la bague { -of-bottom } en bas, et regardez-le de face.
 -in-line-with = à l’aplomb
+-is-near = est proche
 -laid-and-lifted = Tout est posé et dégagé ;
 -lane-bottom = base
 -lane-top = tête
@@ -38,11 +43,13 @@
 -pin = picot
 -pins = picots
 -planned-so = préparé avec son tube et son cordon.
+-rigging = Préparation du tube
 -rise = montent
 -rises = monte
 -rising = en montant
 -side-bottom = côté base
 -side-top = côté tête
+-Then-round = Contournez le
 -to-be-lifted = il reste à dégager le nœud du tube.
 -Top = Tête
 -top = tête

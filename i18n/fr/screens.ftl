@@ -49,15 +49,15 @@ start-facts = { $leads } brins, { $bights } ganses{ $nested ->
         [0] { "" }
        *[other] , ou { $other_tucks } en commençant par enjamber
     }. { $staggered ->
-        [yes] Chaque picot de tête est un demi-pas à { $hand ->
+        [yes] Chaque { -top-pin } est un demi-pas à { $hand ->
             [left] gauche
            *[right] droite
-        } du picot de base de même numéro.
-       *[no] Chaque picot de tête est à l’aplomb du picot de base de même numéro.
+        } du { -bottom-pin } de même numéro.
+       *[no] Chaque { -top-pin } est { -in-line-with } du { -bottom-pin } de même numéro.
     }{ $turns ->
         [0] { "" }
-        [one] { " " }Chaque trajet fait une fois le tour du tube et davantage.
-       *[other] { " " }Chaque trajet fait { $turns } fois le tour du tube et davantage.
+        [one] { " " }Chaque trajet fait une fois le { -turn } et davantage.
+       *[other] { " " }Chaque trajet fait { $turns } fois le { -turn } et davantage.
     }{ $uneven ->
         [yes] { " " }Avec ce tressage, le motif se rompt aux bords.
        *[no] { "" }
@@ -148,7 +148,7 @@ job-part = { $part ->
         [rig] Préparer
         [lead] Poser
         [follow] Suivre
-        [lift] Dégager
+        [lift] { -Lifting }
         [fair] Égaliser
        *[finish] Finir
     }

@@ -8,7 +8,7 @@ sheet-page = Page { $page } sur { $pages }
 ## The card
 
 card-head-leg = Trajet
-card-head-way = De picot en picot
+card-head-way = De { -pin } en { -pin }
 card-head-crossings = Croisements, dans l’ordre où on les rencontre
 
 # The way of a leg. $heading, $from, $to as in steps.ftl.
@@ -27,8 +27,8 @@ card-weave = { $kind ->
 
 # $hand: right or left. $passes, $side as in steps.ftl. $inside: top or bottom.
 card-work = { $hand ->
-        [left] Avancez vers la gauche autour du tube ; les picots sont numérotés dans ce sens.
-       *[right] Avancez vers la droite autour du tube ; les picots sont numérotés dans ce sens.
+        [left] { -card-left }
+       *[right] { -card-right }
     } { $passes ->
         [one] { "" }
        *[other] { $inside ->

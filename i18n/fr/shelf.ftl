@@ -74,7 +74,7 @@ shelf-tie-say = { $number } sur { $ties }. { $named ->
                *[9] Neuvième passe
             }
             [check] Vérification après la passe { $pass }
-            [lift] On dégage le nœud du tube
+            [lift] { -coming-off }
             [fair] On égalise
            *[finish] On finit les extrémités
         }, { $percent } pour cent

@@ -632,8 +632,8 @@ lay-say-landing = { $landing ->
         [home-to-wait] De retour au départ, fixez-le, jusqu’à sa prochaine passe.
         [home-to-end] De retour au départ, laissez pendre le bout.
        *[round] { $heading ->
-            [falling] Contournez le { -bottom-pin } { $to }.
-           *[rising] Contournez le { -top-pin } { $to }.
+            [falling] { -Then-round } { -bottom-pin } { $to }.
+           *[rising] { -Then-round } { -top-pin } { $to }.
         }
     }
 
@@ -656,8 +656,8 @@ lay-say-landing-teach = { $landing ->
         [home-to-wait] De retour au départ, fixez-le, jusqu’à sa prochaine passe.
         [home-to-end] De retour au départ, laissez pendre le bout.
        *[round] { $heading ->
-            [falling] Contournez le { -bottom-pin } { $to }.
-           *[rising] Contournez le { -top-pin } { $to }.
+            [falling] { -Then-round } { -bottom-pin } { $to }.
+           *[rising] { -Then-round } { -top-pin } { $to }.
         }
     }
 
@@ -760,8 +760,8 @@ lay-show-note = { $landing ->
         [home-to-wait] Au départ, fixez-le au { $to } { -of-bottom }
         [home-to-end] Au départ, laissez pendre le bout au { $to } { -of-bottom }
        *[round] { $heading ->
-            [falling] Contournez le { $to } { -of-bottom }
-           *[rising] Contournez le { $to } { -of-top }
+            [falling] { -Then-round } { $to } { -of-bottom }
+           *[rising] { -Then-round } { $to } { -of-top }
         }
     }
 

@@ -56,7 +56,8 @@ impl Script {
             draw,
             gathered: draw.and_then(|draw| Millimetres::new(draw.get() * behind).ok()),
             in_round: (!self.fairs_by_leg()).then(|| laying.legs()),
-            way: way(&self.plan).filter(|_| pass_leg == PassLeg::FIRST),
+            way: way(&self.plan)
+                .filter(|_| pass_leg == PassLeg::FIRST && (round == 1 || round == rounds)),
             is_first: pass_leg.pass == first_pass && pass_leg.leg == 1,
             is_last: ends_cord && pass_leg.leg == legs,
             cord: self

@@ -1,7 +1,7 @@
 //! Before the first leg: what goes into the bag, and how the tube is rigged.
 
 use super::{AtOnce, KitStep, Place, Plan, RigStep, Setup, Task, What};
-use crate::bench::{KitItem, Layout, Millimetres, Rig, RimTape, RingPins, Tool, bag};
+use crate::bench::{KitItem, Layout, Millimetres, Rig, RimTape, RingPins, bag};
 use crate::knot::{Hand, PinRow, Rim};
 
 /// Everything there is to do before the first leg.
@@ -235,23 +235,14 @@ fn count<T>(things: &[T]) -> u16 {
 /// What goes into the bag: each cord by the name that the plan gives it, a piece of its own.
 fn items(plan: &Plan, setup: &Setup, rig: &Rig) -> Vec<KitItem> {
     let mut items = all_items(plan, setup, rig);
-    if !plan.rims().has_pins() {
-        // What the knot is tied on is there already, and marks are no pins.
-        items.retain(|item| {
-            !matches!(
-                item,
-                KitItem::Tube { .. }
-                    | KitItem::Pins { .. }
-                    | KitItem::HexKey(_)
-                    | KitItem::Strip { .. }
-                    | KitItem::Tool(Tool::Dish)
-            )
-        });
+    if setup.in_place {
+        // The marks are drawn on the tape itself.
+        items.retain(|item| !matches!(item, KitItem::Strip { .. }));
     }
     items
 }
 
-/// The same of a tie on a tube.
+/// The same with the strips of paper that are printed for it.
 fn all_items(plan: &Plan, setup: &Setup, rig: &Rig) -> Vec<KitItem> {
     if plan.cords().is_empty() {
         return setup.kit(rig);

@@ -172,6 +172,7 @@ impl Session {
     /// Everything that is shown of the tie in hand.
     pub fn page(&self) -> Option<Page> {
         let walk = self.tie.as_ref()?.walk();
+        let words = self.words.on(walk.script().plan().rims());
         Some(Page {
             notices: self.notices(),
             voice_lost: self.voice_lost(),
@@ -196,26 +197,12 @@ impl Session {
             job: walk
                 .job()
                 .into_iter()
-                .map(|part| self.page_part(part))
+                .map(|part| page_part(part, &words))
                 .collect(),
             time_left: walk
                 .time_left()
                 .map(|minutes| self.words.time_left(minutes)),
         })
-    }
-
-    fn page_part(&self, part: JobPart) -> PagePart {
-        #[expect(
-            clippy::cast_possible_truncation,
-            clippy::cast_sign_loss,
-            reason = "a share of the whole, in percent"
-        )]
-        let percent = (part.done * 100.0).round() as u8;
-        PagePart {
-            name: self.words.job_part(part.phase),
-            percent,
-            is_now: part.is_now,
-        }
     }
 
     /// What an input comes to, on any screen: the meaning of the gesture that it makes or ends.
@@ -319,6 +306,20 @@ impl Teller<ShelfTrouble> for Session {
         if !said.is_empty() {
             self.tell(said);
         }
+    }
+}
+
+fn page_part(part: JobPart, words: &Words) -> PagePart {
+    #[expect(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        reason = "a share of the whole, in percent"
+    )]
+    let percent = (part.done * 100.0).round() as u8;
+    PagePart {
+        name: words.job_part(part.phase),
+        percent,
+        is_now: part.is_now,
     }
 }
 

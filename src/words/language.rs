@@ -87,6 +87,11 @@ impl Words {
         tags
     }
 
+    /// What the rims are called in these words.
+    pub(super) const fn rims(&self) -> RimNames {
+        self.rims
+    }
+
     /// How much is said of a step.
     pub const fn detail(&self) -> Detail {
         self.detail

@@ -169,6 +169,7 @@ impl Words {
     pub fn card_cautions(&self) -> Vec<String> {
         ["load", "heat", "blade", "pins", "pull", "children", "hands"]
             .iter()
+            .filter(|what| **what != "pins" || self.rims().has_pins())
             .map(|what| self.plainly(&format!("card-caution-{what}"), &[]))
             .collect()
     }
@@ -275,13 +276,11 @@ impl Words {
 
     /// What a strip tells its tyer to mind, in one paragraph.
     pub fn strip_cautions(&self) -> String {
-        [
-            "card-caution-pins",
-            "card-caution-blade",
-            "card-caution-children",
-        ]
-        .map(|id| self.plainly(id, &[]))
-        .join(" ")
+        let pins = self.rims().has_pins().then_some("card-caution-pins");
+        let others = ["card-caution-blade", "card-caution-children"];
+        let told = pins.into_iter().chain(others);
+        let told: Vec<String> = told.map(|id| self.plainly(id, &[])).collect();
+        told.join(" ")
     }
 
     /// The line that shows whether a page was printed at its true size: its length in hundredths

@@ -45,7 +45,8 @@ impl Words {
             "percent" => tie.per_cent(), "days" => tie.days,
         };
         set_nested(&mut args, tie.tie.plan.knot().lattice());
-        self.spoken(SpokenMessage::ShelfTieSay, &args)
+        let words = self.on(tie.tie.plan.rims());
+        words.spoken(SpokenMessage::ShelfTieSay, &args)
     }
 
     /// What is said when the shelf appears with so many ties.

@@ -318,7 +318,7 @@ impl Words {
         } else {
             "start-facts"
         };
-        self.sentence(message, &args)
+        self.on(plan.rims()).sentence(message, &args)
     }
 
     /// Whether a knot of many evenings is really meant.

@@ -14,6 +14,7 @@
 -bottom-pins = Gelenk-Bögen
 -bottom-side = Gelenk-Seite
 -bottom-side-shown = Gelenk-Seite
+-coming-off = Beim Abstreifen von der Hand
 -down = zum Gelenk hin
 -down-short = zum Gelenk
 -exactly-above = auf gleicher Höhe mit

@@ -1,9 +1,15 @@
 # An Ort und Stelle um einen Knauf oder eine Kugel: Striche statt der Stifte.
 
+-all-through = Bei jedem Durchstecken geht sie ganz hindurch.
 -before-lifting = Bevor die Bänder herauskommen,
 -being-rigged = Die Bänder werden angelegt:
+-bottom-bight-shown = Fuß-Bucht
 -bottom-pin = Fuß-Strich
+-bottom-pin-shown = Fuß-Strich
 -bottom-pins = Fuß-Strichen
+-card-left = Arbeite nach links um die Kugel; so sind auch die Striche nummeriert.
+-card-right = Arbeite nach rechts um die Kugel; so sind auch die Striche nummeriert.
+-coming-off = Beim Herausnehmen der Bänder
 -how-to-stand = Halte die Kugel so, dass die Fuß-Striche zum Boden zeigen, und sieh sie von vorn an.
 -laid-and-lifted = Alles liegt, und die Bänder sind heraus;
 -Lift-off = Nimm
@@ -19,6 +25,7 @@
 -planned-so = der mit Kugel und Schnur geplant wurde.
 -round-it = um die Kugel
 -round-the-tube = um die Kugel herum
+-Then-round = Dann wende an
 -to-be-lifted = jetzt kommen die Bänder heraus.
 -top-pin = Kopf-Strich
 -top-pins = Kopf-Strichen
@@ -103,3 +110,26 @@ kit-tool-say-teach = Du brauchst, { $number } von { $items }: { $tool ->
         [dish] eine Schale für das, was abkommt. Weiter, wenn sie da ist.
        *[sealing] ein Feuerzeug, wenn die Schnur schmilzt, sonst Leim. Weiter, wenn es da ist. Damit fransen die Enden nicht aus.
     }
+
+## On paper
+
+card-pins = Zieh auf zwei Bändern je { $pins } Striche gleichmäßig rundum, { $staggered ->
+        [yes] jeden Kopf-Strich auf Lücke zwischen zwei Fuß-Striche: Kopf-Strich 1 einen halben Abstand weiter als Fuß-Strich 1.
+       *[no] jeden Kopf-Strich genau über den Fuß-Strich seiner Nummer.
+    }
+card-pins-apart = Um die Kugel liegen die Striche { $apart } auseinander, wo sie { $tube } dick ist.
+card-lift = Bänder heraus: { -bottom-bight } 1 mit Klebeband markieren, und kein Ende zurückrutschen lassen. Die Bänder unter den Schnüren herausziehen; der Knoten bleibt, wo er ist.
+strip-title = Streifen mit Strichen: { $leads } Parten, { $bights } Buchten{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } ineinander{ $lands ->
+            [0] { "" }
+           *[other] , erste Schnur zu Reihe { $lands }
+        }
+    }, Dicke { $tube }, Umfang { $round }
+strip-how = Schneide beide Streifen an ihren Linien aus, und kleb jeden einmal herum, Ende an Ende. Die Striche liegen, wo die Linien sich kreuzen; die Linien laufen weiter bis zum Rand des Papiers. Beginne mit beiden Streifen an derselben Linie, die der Länge nach läuft.
+strip-spacing = { $known ->
+        [no] Wie weit die Reihen auseinander liegen, hängt von der Schnur ab: Nenne sie auch (--cord), dann steht es hier.
+       *[yes] Die beiden Reihen von Strichen liegen { $spacing } auseinander.
+    }
+strip-top = Kopf
+strip-bottom = Fuß

@@ -2,6 +2,7 @@
 # sieht daran entlang; eine Bahn geht von einem weg zum fernen Ende und kommt her zum nahen. „Strich“ steht für
 # die Marke auf dem Band, denn „Marke“ hieße „die“ und brächte jeden Satz durcheinander.
 
+-all-through = Bei jedem Durchstecken geht sie ganz hindurch.
 -At-the-bottom = Am nahen Ende
 -at-the-bottom = am nahen Ende
 -At-the-top = Am fernen Ende
@@ -12,15 +13,21 @@
 -being-rigged = Die Bänder werden angelegt:
 -bottom = Nah
 -bottom-bight = Nah-Bucht
+-bottom-bight-shown = Nah-Bucht
 -bottom-pin = Nah-Strich
+-bottom-pin-shown = Nah-Strich
 -bottom-pins = Nah-Strichen
 -bottom-side = Nah-Seite
 -bottom-side-shown = Nah-Seite
+-card-left = Arbeite obenherum nach links; so sind auch die Striche nummeriert.
+-card-right = Arbeite obenherum nach rechts; so sind auch die Striche nummeriert.
+-coming-off = Beim Herausnehmen der Bänder
 -down = zu dir her
 -down-short = her
 -exactly-above = in einer Linie mit
 -from-the-bottom = vom nahen Ende her
 -how-to-stand = Stell dich an ein Ende und sieh daran entlang: Das nahe Ende ist bei dir, das ferne liegt von dir weg.
+-is-near = ist in der Nähe
 -laid-and-lifted = Alles liegt, und die Bänder sind heraus;
 -Lift-off = Nimm
 -lift-off = nimm
@@ -37,6 +44,7 @@
 -round-it = herum
 -round-the-tube = herum
 -straight-above = geradeaus hinter
+-Then-round = Dann wende an
 -to-be-lifted = jetzt kommen die Bänder heraus.
 -top = Fern
 -top-bight = Fern-Bucht
@@ -127,3 +135,26 @@ kit-tool-say-teach = Du brauchst, { $number } von { $items }: { $tool ->
         [dish] eine Schale für das, was abkommt. Weiter, wenn sie da ist.
        *[sealing] ein Feuerzeug, wenn die Schnur schmilzt, sonst Leim. Weiter, wenn es da ist. Damit fransen die Enden nicht aus.
     }
+
+## On paper
+
+card-pins = Zieh auf zwei Bändern je { $pins } Striche gleichmäßig rundum, { $staggered ->
+        [yes] jeden Fern-Strich auf Lücke zwischen zwei Nah-Striche: Fern-Strich 1 einen halben Abstand weiter als Nah-Strich 1.
+       *[no] jeden Fern-Strich in einer Linie mit dem Nah-Strich seiner Nummer.
+    }
+card-pins-apart = Bei einer Dicke von { $tube } liegen die Striche { $apart } auseinander, rundum gemessen.
+card-lift = Bänder heraus: { -bottom-bight } 1 mit Klebeband markieren, und kein Ende zurückrutschen lassen. Die Bänder unter den Schnüren herausziehen; der Knoten bleibt, wo er ist.
+strip-title = Streifen mit Strichen: { $leads } Parten, { $bights } Buchten{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } ineinander{ $lands ->
+            [0] { "" }
+           *[other] , erste Schnur zu Reihe { $lands }
+        }
+    }, Dicke { $tube }, Umfang { $round }
+strip-how = Schneide beide Streifen an ihren Linien aus, und kleb jeden einmal herum, Ende an Ende. Die Striche liegen, wo die Linien sich kreuzen; die Linien laufen weiter bis zum Rand des Papiers. Beginne mit beiden Streifen an derselben Linie, die der Länge nach läuft.
+strip-spacing = { $known ->
+        [no] Wie weit die Reihen auseinander liegen, hängt von der Schnur ab: Nenne sie auch (--cord), dann steht es hier.
+       *[yes] Die beiden Reihen von Strichen liegen { $spacing } auseinander.
+    }
+strip-top = Fernes Ende
+strip-bottom = Nahes Ende

@@ -1,6 +1,7 @@
 # Eine Matte auf einem Brett: zwei Kreise von T-Stiften. Der äußere heißt nach der Kante der Matte, der innere nach ihrem
 # Loch: „außen“ und „innen“ sagt schon, wo eine Schnur in der Bucht liegt.
 
+-all-through = Bei jedem Durchstecken geht sie ganz hindurch.
 -At-the-bottom = An der Kante
 -at-the-bottom = an der Kante
 -At-the-top = Am Loch
@@ -11,10 +12,15 @@
 -being-rigged = Das Brett wird eingerichtet:
 -bottom = Kante
 -bottom-bight = Kanten-Bucht
+-bottom-bight-shown = Kanten-Bucht
 -bottom-pin = Kanten-Stift
+-bottom-pin-shown = Kanten-Stift
 -bottom-pins = Kanten-Stiften
 -bottom-side = Kanten-Seite
 -bottom-side-shown = Kanten-Seite
+-card-left = Arbeite nach links, im Uhrzeigersinn; so sind auch die Stifte nummeriert.
+-card-right = Arbeite nach rechts, gegen den Uhrzeigersinn; so sind auch die Stifte nummeriert.
+-coming-off = Beim Ziehen der Stifte
 -down = auswärts
 -down-short = auswärts
 -exactly-above = auf einer Linie mit
@@ -51,3 +57,29 @@
 -upright-shown = Brett flach, Ende festgeklebt.
 -work-left = Du arbeitest nach links, im Uhrzeigersinn, und so sind die Stifte nummeriert.
 -work-right = Du arbeitest nach rechts, gegen den Uhrzeigersinn, und so sind die Stifte nummeriert.
+
+## Rows of nested bights: outside and inside are the circles
+
+pin-of-row-say = { $number } der Reihe { $row }
+pin-of-row-say-brief = { $number } Reihe { $row }
+pin-of-row-say-teach = { $number } der Reihe { $row }
+pin-of-row = { $number } (Reihe { $row })
+
+## The bag
+
+kit-pins-say = Du brauchst, { $number } von { $items }: { $count } T-Stifte, { $length } lang. Weiter, wenn sie da sind.
+kit-pins-say-brief = { $count } T-Stifte, { $length } lang.
+kit-pins-say-teach = Du brauchst, { $number } von { $items }: { $count } T-Stifte, { $length } lang. Weiter, wenn sie da sind. Die Hälfte hält die Buchten an der Kante, die andere die am Loch.
+kit-pins-show = { $count } T-Stifte, { $length }
+kit-pins-note = { "" }
+kit-tape-say-teach = Du brauchst, { $number } von { $items }: Kreppband, { $tape } und etwas Vorrat. Weiter, wenn es da ist. Es hält das stehende Ende und den gedruckten Bogen fest.
+
+## On paper
+
+card-pins = Setz je { $pins } T-Stifte gleichmäßig in zwei Kreise, { $staggered ->
+        [yes] jeden Loch-Stift auf Lücke zwischen zwei Kanten-Stifte: Loch-Stift 1 einen halben Abstand weiter als Kanten-Stift 1.
+       *[no] jeden Loch-Stift auf eine Linie mit dem Kanten-Stift seiner Nummer.
+    }
+card-pins-apart = Auf einem Kreis von { $tube } stehen die Stifte { $apart } auseinander, rundum gemessen.
+card-lift = Stifte heraus: { -bottom-bight } 1 mit Klebeband markieren, und kein Ende zurückrutschen lassen. Die T-Stifte einzeln herausziehen und die Matte flach halten.
+card-caution-pins = T-Stifte stehen aus dem Brett: Achte auf Augen und Handflächen.

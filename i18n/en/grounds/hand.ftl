@@ -16,6 +16,7 @@
 -bottom-pins = wrist bights
 -bottom-ring = wrist
 -bottom-side = wrist
+-coming-off = Coming off the hand
 -down = towards the wrist
 -down-short = towards the wrist
 -falls = goes to the wrist

@@ -1,5 +1,6 @@
 # Tied in place on a ball or a knob: marks at the bottom and at the top in the place of pins.
 
+-all-through = At every tuck all of it goes through.
 -along-bottom = the bottom side
 -along-top = the top side
 -before-lifting = Before the marks come off,
@@ -8,6 +9,9 @@
 -bottom-pin = bottom mark
 -bottom-pins = bottom marks
 -bottom-ring = bottom
+-card-left = Work to the left round the ball; the marks are numbered that way.
+-card-right = Work to the right round the ball; the marks are numbered that way.
+-coming-off = Taking the marks off
 -how-to-stand = Hold the ball with the bottom marks down, and look at it from the front.
 -laid-and-lifted = Everything is laid, and the marks are off;
 -Lift-off = Take
@@ -24,6 +28,7 @@
 -pins = marks
 -planned-so = planned with its ball and cord.
 -round-the-tube = round the ball
+-Then-round = Then turn at
 -to-be-lifted = the marks are to come off.
 -Top-pin = Top mark
 -top-pin = top mark
@@ -109,3 +114,26 @@ kit-tool-say-teach = You will need, { $number } of { $items }: { $tool ->
         [dish] a dish for what comes off. Press next when you have it.
        *[sealing] a lighter for cord that melts, or glue for natural fibre. Press next when you have it. It keeps the cut ends from fraying.
     }
+
+## On paper
+
+card-pins = Make { $pins } marks evenly round on each of two tapes, { $staggered ->
+        [yes] each { -top-pin } half way between two { -bottom-pins }: { -top-pin } 1 half a pitch on from { -bottom-pin } 1.
+       *[no] each { -top-pin } { -straight-above } the { -bottom-pin } of its number.
+    }
+card-pins-apart = Round the ball the marks are { $apart } apart, where it is { $tube } across.
+card-lift = Marks off: mark { -bottom-bight } 1 with tape and see that no end slips back in. Draw the tapes out from under the cords; the knot stays where it is.
+strip-title = Mark strips: { $leads } lead { $bights } bight{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } nested{ $lands ->
+            [0] { "" }
+           *[other] , first cord to row { $lands }
+        }
+    }, { $tube } thick, { $round } round
+strip-how = Cut both strips out along their lines and tape each once round what you cover, ends together. Its marks stand where the lines cross; the lines run on to the edge of the paper. Begin both strips at one line along it.
+strip-spacing = { $known ->
+        [no] How far apart the rows of marks lie depends on the cord: name it too (--cord), and it is written here.
+       *[yes] The two rows of marks lie { $spacing } apart.
+    }
+strip-top = Top
+strip-bottom = Bottom

@@ -1,6 +1,7 @@
 # Tied in place on a rail, a handle or a taper: two strips of tape with marks in the place of pins. The
 # tyer looks along it: a leg goes away to the far end and comes back to the near one.
 
+-all-through = At every tuck all of it goes through.
 -along-bottom = on the near-end side
 -along-top = on the far-end side
 -at-the-bottom = at the near end
@@ -18,11 +19,15 @@
 -bottom-pins = near marks
 -bottom-ring = near-end
 -bottom-side = near
+-card-left = Work to the left over the top; the marks are numbered that way.
+-card-right = Work to the right over the top; the marks are numbered that way.
+-coming-off = Taking the marks off
 -down = back toward you
 -down-short = back
 -falls = comes back
 -from-the-bottom = from the near end
 -how-to-stand = Stand at one end and look along what you cover: the near end is at you, the far end away from you.
+-is-near = is close by
 -laid-and-lifted = Everything is laid, and the marks are off;
 -Lift-off = Take
 -lift-off = take
@@ -41,6 +46,7 @@
 -rises = goes away
 -round-the-tube = round
 -straight-above = straight on from
+-Then-round = Then turn at
 -to-be-lifted = the marks are to come off.
 -Top = Far
 -top = far
@@ -59,6 +65,8 @@
 -up-short = away
 -upright = Look along it.
 -upright-shown = Look along it, tail taped down.
+-way-down = to the near end
+-way-up = to the far end
 -work-left = Your way round goes over the top to the left, and the marks are numbered that way.
 -work-right = Your way round goes over the top to the right, and the marks are numbered that way.
 
@@ -133,3 +141,26 @@ kit-tool-say-teach = You will need, { $number } of { $items }: { $tool ->
         [dish] a dish for what comes off. Press next when you have it.
        *[sealing] a lighter for cord that melts, or glue for natural fibre. Press next when you have it. It keeps the cut ends from fraying.
     }
+
+## On paper
+
+card-pins = Make { $pins } marks evenly round on each of two tapes, { $staggered ->
+        [yes] each { -top-pin } half way between two { -bottom-pins }: { -top-pin } 1 half a pitch on from { -bottom-pin } 1.
+       *[no] each { -top-pin } { -straight-above } the { -bottom-pin } of its number.
+    }
+card-pins-apart = On something { $tube } thick the marks are { $apart } apart, measured round it.
+card-lift = Marks off: mark { -bottom-bight } 1 with tape and see that no end slips back in. Draw the tapes out from under the cords; the knot stays where it is.
+strip-title = Mark strips: { $leads } lead { $bights } bight{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } nested{ $lands ->
+            [0] { "" }
+           *[other] , first cord to row { $lands }
+        }
+    }, { $tube } thick, { $round } round
+strip-how = Cut both strips out along their lines and tape each once round what you cover, ends together. Its marks stand where the lines cross; the lines run on to the edge of the paper. Begin both strips at one line along it.
+strip-spacing = { $known ->
+        [no] How far apart the rows of marks lie depends on the cord: name it too (--cord), and it is written here.
+       *[yes] The two rows of marks lie { $spacing } apart.
+    }
+strip-top = Far end
+strip-bottom = Near end

@@ -1,6 +1,7 @@
 # A mat on a board: two circles of T-pins. The outer circle is the bottom rim, the inner circle the top
 # rim; a leg goes in and comes out.
 
+-all-through = At every tuck all of it goes through.
 -along-bottom = on the outer-circle side
 -along-top = on the inner-circle side
 -at-the-bottom = at the outer circle
@@ -19,6 +20,9 @@
 -bottom-pins = outer pins
 -bottom-ring = outer-circle
 -bottom-side = outer
+-card-left = Work to the left, with the clock; the pins are numbered that way.
+-card-right = Work to the right, against the clock; the pins are numbered that way.
+-coming-off = Drawing the pins
 -down = out
 -down-short = out
 -falls = comes out
@@ -60,5 +64,33 @@
 -up-short = in
 -upright = Board flat, look in from the outer circle.
 -upright-shown = Board flat, tail taped down.
+-way-down = out
+-way-up = in
 -work-left = You work round to the left, with the clock, and the pins are numbered that way.
 -work-right = You work round to the right, against the clock, and the pins are numbered that way.
+
+## Rows of nested bights: outside and inside are the circles
+
+pin-of-row-say = { $number } of row { $row }
+pin-of-row-say-brief = { $number } row { $row }
+pin-of-row-say-teach = { $number } of row { $row }
+pin-of-row = { $number } (row { $row })
+
+## The bag
+
+kit-pins-say = You will need, { $number } of { $items }: { $count } T-pins, { $length } long. Press next when you have them.
+kit-pins-say-brief = { $count } T-pins, { $length } long.
+kit-pins-say-teach = You will need, { $number } of { $items }: { $count } T-pins, { $length } long. Press next when you have them. Half of them hold the loops of the outer circle, and half those of the inner one.
+kit-pins-show = { $count } T-pins, { $length }
+kit-pins-note = { "" }
+kit-tape-say-teach = You will need, { $number } of { $items }: masking tape, { $tape } and some to spare. Press next when you have it. It holds the tail and the printed sheet.
+
+## On paper
+
+card-pins = Set { $pins } T-pins evenly in each of two circles, { $staggered ->
+        [yes] each { -top-pin } half way between two { -bottom-pins }: { -top-pin } 1 half a pitch on from { -bottom-pin } 1.
+       *[no] each { -top-pin } { -straight-above } the { -bottom-pin } of its number.
+    }
+card-pins-apart = On a circle { $tube } across the pins stand { $apart } apart, measured round it.
+card-lift = Pins out: mark { -bottom-bight } 1 with tape and see that no end slips back in. Draw the T-pins out one by one, and keep the mat flat.
+card-caution-pins = T-pins stand up out of the board: mind eyes and palms.

@@ -8,6 +8,7 @@
 -Back-up = Vuelve a subir
 -Bottom = Muñeca
 -down-to-bottom = baja a la muñeca
+-coming-off = Saliendo de la mano
 -from-the-bottom = desde la muñeca
 -in-line-with = a la altura de
 -laid-and-lifted = Todo está tendido y fuera de la mano;

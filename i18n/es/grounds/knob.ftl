@@ -1,7 +1,11 @@
 # Hecho en su sitio, en una bola o un pomo: marcas en lugar de clavijas.
 
+-all-through = Cada vez que pasa por debajo, pasa entero.
 -before-lifting = Antes de quitar las cintas,
 -being-rigged = Estás poniendo las marcas:
+-card-left = Trabaja hacia la izquierda alrededor de la bola; las marcas se numeran en ese sentido.
+-card-right = Trabaja hacia la derecha alrededor de la bola; las marcas se numeran en ese sentido.
+-coming-off = Quitando las cintas
 -how-to-stand = Ten la bola con las marcas del pie hacia el suelo, y mírala de frente.
 -laid-and-lifted = Todo está tendido y sin cintas;
 -Lifting = Quitar
@@ -14,12 +18,15 @@
 -pin = marca
 -pins = marcas
 -planned-so = planeado con su bola y su cabo.
+-Then-round = Gira en
 -to-be-lifted = falta quitar las cintas.
 -tube-is-empty = no hay nada tendido.
 -turn-it-round = Gira la bola una vuelta entera
 -turns = vueltas a la bola
 -upright = Marcas del pie hacia el suelo.
 -upright-shown = Marcas del pie hacia el suelo, cola sujeta con cinta.
+-whole-turn = una vuelta entera a la bola
+-whole-turns = vueltas enteras a la bola
 -work-left = Trabajas hacia la izquierda alrededor de la bola, y así se numeran las marcas.
 -work-right = Trabajas hacia la derecha alrededor de la bola, y así se numeran las marcas.
 
@@ -94,3 +101,26 @@ kit-tool-say-teach = Necesitas, { $number } de { $items }: { $tool ->
         [dish] un plato para lo que sobra. Pulsa siguiente cuando lo tengas.
        *[sealing] un encendedor si el cabo se funde, o pegamento si es de fibra natural. Pulsa siguiente cuando lo tengas. Así no se deshilachan los chicotes.
     }
+
+## On paper
+
+card-pins = Haz { $pins } marcas repartidas por igual en cada una de dos cintas, { $staggered ->
+        [yes] cada una { -of-top } a medio camino entre dos { -of-bottom }: la marca 1 { -of-top }, medio paso más allá de la marca 1 { -of-bottom }.
+       *[no] cada una { -of-top } a plomo con la { -of-bottom } de su mismo número.
+    }
+card-pins-apart = En la bola las marcas van a { $apart } una de otra, donde mide { $tube } de ancho.
+card-lift = Quitar: marca con cinta el seno 1 { -of-bottom } y cuida de que ningún chicote se escurra hacia dentro. Saca las cintas de debajo de los cabos; el nudo se queda donde está.
+strip-title = Tiras con marcas: { $leads } ramales y { $bights } senos{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } anidados{ $lands ->
+            [0] { "" }
+           *[other] , primer cabo a la fila { $lands }
+        }
+    }, grueso de { $tube }, { $round } de contorno
+strip-how = Recorta las dos tiras por sus líneas y pega cada una alrededor de lo que cubres, hasta juntar sus extremos. Las marcas están donde se cruzan las líneas; las líneas llegan hasta el canto del papel. Empieza las dos tiras en la misma línea a lo largo.
+strip-spacing = { $known ->
+        [no] A qué distancia van las filas depende del cabo: indícalo también (--cord) y saldrá escrito aquí.
+       *[yes] Las dos filas de marcas quedan a { $spacing } una de otra.
+    }
+strip-top = Cabeza
+strip-bottom = Pie

@@ -1,16 +1,20 @@
 # Hecho en su sitio, en una barandilla, un mango o algo cónico: dos tiras de cinta con marcas en lugar de clavijas. Se mira
 # a lo largo: el cabo se lleva al fondo y se trae al lado de uno.
 
--at-bottom = de tu lado
+-all-through = Cada vez que pasa por debajo, pasa entero.
+-at-bottom = en tu lado
 -at-top = en el fondo
 -Back-down = Vuelve
 -Back-up = Vuelve
 -before-lifting = Antes de quitar las cintas,
 -being-rigged = Estás poniendo las marcas:
 -Bottom = Tu lado
+-card-left = Trabaja por encima hacia la izquierda; las marcas se numeran en ese sentido.
+-card-right = Trabaja por encima hacia la derecha; las marcas se numeran en ese sentido.
+-coming-off = Quitando las cintas
 -down = tráelo
 -down-to-bottom = tráelo a tu lado
--falling = viniendo
+-falling = hacia ti,
 -falls = viene
 -from-the-bottom = desde tu lado
 -Going-down = Lo traes
@@ -35,7 +39,7 @@
 -pins = marcas
 -planned-so = planeado con sus medidas y su cabo.
 -rises = va
--rising = yendo
+-rising = hacia el fondo,
 -side-bottom = lado tuyo
 -side-top = lado del fondo
 -straight-above = justo en línea con ella
@@ -44,6 +48,7 @@
 -that-rises = que va
 -the-bottom = tu lado
 -the-top = el fondo
+-Then-round = Gira en
 -to-be-lifted = falta quitar las cintas.
 -Top = Fondo
 -tops-staggered = el fondo, medio paso más.
@@ -55,6 +60,8 @@
 -up-to-top = llévalo al fondo
 -upright = Mira a lo largo.
 -upright-shown = Mira a lo largo, cola sujeta con cinta.
+-whole-turn = una vuelta entera
+-whole-turns = vueltas enteras
 -work-left = Trabajas por encima hacia la izquierda, y así se numeran las marcas.
 -work-right = Trabajas por encima hacia la derecha, y así se numeran las marcas.
 
@@ -129,3 +136,26 @@ kit-tool-say-teach = Necesitas, { $number } de { $items }: { $tool ->
         [dish] un plato para lo que sobra. Pulsa siguiente cuando lo tengas.
        *[sealing] un encendedor si el cabo se funde, o pegamento si es de fibra natural. Pulsa siguiente cuando lo tengas. Así no se deshilachan los chicotes.
     }
+
+## On paper
+
+card-pins = Haz { $pins } marcas repartidas por igual en cada una de dos cintas, { $staggered ->
+        [yes] cada una { -of-top } a medio camino entre dos { -of-bottom }: la marca 1 { -of-top }, medio paso más allá de la marca 1 { -of-bottom }.
+       *[no] cada una { -of-top } en línea con la { -of-bottom } de su mismo número.
+    }
+card-pins-apart = En un grueso de { $tube }, las marcas van a { $apart } una de otra, midiendo alrededor.
+card-lift = Quitar: marca con cinta el seno 1 { -of-bottom } y cuida de que ningún chicote se escurra hacia dentro. Saca las cintas de debajo de los cabos; el nudo se queda donde está.
+strip-title = Tiras con marcas: { $leads } ramales y { $bights } senos{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } anidados{ $lands ->
+            [0] { "" }
+           *[other] , primer cabo a la fila { $lands }
+        }
+    }, grueso de { $tube }, { $round } de contorno
+strip-how = Recorta las dos tiras por sus líneas y pega cada una alrededor de lo que cubres, hasta juntar sus extremos. Las marcas están donde se cruzan las líneas; las líneas llegan hasta el canto del papel. Empieza las dos tiras en la misma línea a lo largo.
+strip-spacing = { $known ->
+        [no] A qué distancia van las filas depende del cabo: indícalo también (--cord) y saldrá escrito aquí.
+       *[yes] Las dos filas de marcas quedan a { $spacing } una de otra.
+    }
+strip-top = Fondo
+strip-bottom = Tu lado

@@ -1,6 +1,7 @@
 # Un salvamanteles en una tabla: dos círculos de clavijas, que son alfileres en T. El de fuera es el del borde, el de dentro el
 # del hueco; «dentro» y «fuera» ya dicen por dónde va el cabo en un bucle.
 
+-all-through = Cada vez que pasa por debajo, pasa entero.
 -at-bottom = en el borde
 -at-top = en el hueco
 -Back-down = Vuelve a salir
@@ -8,6 +9,9 @@
 -before-lifting = Antes de sacar las clavijas,
 -being-rigged = Estás preparando la tabla:
 -Bottom = Borde
+-card-left = Trabaja hacia la izquierda, como el reloj; las clavijas se numeran en ese sentido.
+-card-right = Trabaja hacia la derecha, contra el reloj; las clavijas se numeran en ese sentido.
+-coming-off = Sacando las clavijas
 -down = sal
 -down-to-bottom = sal al borde
 -falling = saliendo
@@ -52,5 +56,33 @@
 -up-to-top = entra al hueco
 -upright = Tabla plana, mira del borde al hueco.
 -upright-shown = Tabla plana, cola sujeta con cinta.
+-whole-turn = una vuelta entera al hueco
+-whole-turns = vueltas enteras al hueco
 -work-left = Trabajas hacia la izquierda, como el reloj, y así se numeran las clavijas.
 -work-right = Trabajas hacia la derecha, contra el reloj, y así se numeran las clavijas.
+
+## Rows of nested bights: outside and inside are the circles
+
+pin-of-row-say = { $number } de la fila { $row }
+pin-of-row-say-brief = { $number } fila { $row }
+pin-of-row-say-teach = { $number } de la fila { $row }
+pin-of-row = { $number } (fila { $row })
+
+## The bag
+
+kit-pins-say = Necesitas, { $number } de { $items }: { $count } alfileres en T, de { $length } de largo. Pulsa siguiente cuando los tengas.
+kit-pins-say-brief = { $count } alfileres en T, de { $length } de largo.
+kit-pins-say-teach = Necesitas, { $number } de { $items }: { $count } alfileres en T, de { $length } de largo. Pulsa siguiente cuando los tengas. La mitad sujeta los bucles del borde, y la otra los del hueco.
+kit-pins-show = { $count } alfileres en T, { $length }
+kit-pins-note = { "" }
+kit-tape-say-teach = Necesitas, { $number } de { $items }: cinta de enmascarar, { $tape } y algo más de reserva. Pulsa siguiente cuando la tengas. Sujeta la cola y la hoja impresa.
+
+## On paper
+
+card-pins = Clava { $pins } alfileres en T repartidos por igual en cada uno de dos círculos, { $staggered ->
+        [yes] cada uno { -of-top } a medio camino entre dos { -of-bottom }: la clavija 1 { -of-top }, medio paso más allá de la clavija 1 { -of-bottom }.
+       *[no] cada uno { -of-top } en línea con el { -of-bottom } de su mismo número.
+    }
+card-pins-apart = En un círculo de { $tube }, las clavijas van a { $apart } una de otra, midiendo alrededor.
+card-lift = Quitar: marca con cinta el seno 1 { -of-bottom } y cuida de que ningún chicote se escurra hacia dentro. Saca los alfileres uno a uno, manteniendo plano el salvamanteles.
+card-caution-pins = Los alfileres en T sobresalen de la tabla: cuidado con los ojos y las palmas.

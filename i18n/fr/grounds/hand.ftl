@@ -13,6 +13,7 @@
 -bottom-pin = tournant du poignet
 -bottom-pins = tournants du poignet
 -down-to-bottom = descendez au poignet
+-coming-off = On sort le nœud de la main
 -from-the-bottom = depuis le poignet
 -in-line-with = à la hauteur
 -laid-and-lifted = Tout est posé, le nœud est sorti de la main ;

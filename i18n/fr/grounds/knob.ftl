@@ -1,10 +1,14 @@
 # Fait sur place, sur une boule ou un pommeau : des repères au lieu des picots.
 
+-all-through = À chaque passage dessous, il y passe tout entier.
 -before-lifting = Avant d’ôter les rubans,
 -being-rigged = La pose des repères
 -Bottom-pin = Repère de base
 -bottom-pin = repère de base
 -bottom-pins = repères de base
+-card-left = Avancez vers la gauche autour de la boule ; les repères sont numérotés dans ce sens.
+-card-right = Avancez vers la droite autour de la boule ; les repères sont numérotés dans ce sens.
+-coming-off = On ôte les rubans
 -how-to-stand = Tenez la boule, les repères de base en bas, et regardez-la de face.
 -laid-and-lifted = Tout est posé, les rubans sont ôtés ;
 -Lifting = Ôter
@@ -14,6 +18,8 @@
 -pin = repère
 -pins = repères
 -planned-so = préparé avec sa boule et son cordon.
+-rigging = Préparation
+-Then-round = Tournez au
 -to-be-lifted = il reste à ôter les rubans.
 -top-pin = repère de tête
 -top-pins = repères de tête
@@ -99,3 +105,26 @@ kit-tool-say-teach = Il vous faut, { $number } sur { $items } : { $tool ->
         [dish] une coupelle pour ce qui s’enlève. Appuyez sur suivant quand vous l’avez.
        *[sealing] un briquet si le cordon fond, ou de la colle pour une fibre naturelle. Appuyez sur suivant quand vous l’avez. Cela empêche les extrémités de s’effilocher.
     }
+
+## On paper
+
+card-pins = Tracez { $pins } repères également répartis sur chacun de deux rubans, { $staggered ->
+        [yes] chaque { -top-pin } à mi-chemin entre deux { -bottom-pins } : le { -top-pin } 1 un demi-pas plus loin que le { -bottom-pin } 1.
+       *[no] chaque { -top-pin } à l’aplomb du { -bottom-pin } de même numéro.
+    }
+card-pins-apart = Autour de la boule les repères sont à { $apart } l’un de l’autre, là où elle mesure { $tube }.
+card-lift = Ôter : marquez la { -bottom-bight } 1 d’un bout de ruban, et qu’aucune extrémité ne file. Tirez les rubans de dessous les cordons ; le nœud reste où il est.
+strip-title = Bandes à repères : { $leads } brins, { $bights } ganses{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } emboîtées{ $lands ->
+            [0] { "" }
+           *[other] , premier cordon au rang { $lands }
+        }
+    }, grosseur { $tube }, { $round } de tour
+strip-how = Découpez les deux bandes suivant leurs lignes et collez chacune autour de ce que vous couvrez, extrémité contre extrémité. Les repères sont où les lignes se croisent ; les lignes continuent jusqu’au bord du papier. Faites partir les deux bandes de la même ligne dans la longueur.
+strip-spacing = { $known ->
+        [no] L’écart des rangs dépend du cordon : nommez-le aussi (--cord), et il sera écrit ici.
+       *[yes] Les deux rangs de repères sont à { $spacing } l’un de l’autre.
+    }
+strip-top = Tête
+strip-bottom = Base

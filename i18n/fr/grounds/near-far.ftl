@@ -1,6 +1,7 @@
 # Fait sur place, sur une rambarde, une poignée ou un cône : deux bandes de ruban à repères au lieu des picots. On regarde dans la
 # longueur ; un trajet va vers le fond et revient vers soi.
 
+-all-through = À chaque passage dessous, il y passe tout entier.
 -At-the-bottom = Côté proche
 -at-the-bottom = côté proche
 -At-the-top = Au fond
@@ -15,6 +16,9 @@
 -Bottom-pin = Repère proche
 -bottom-pin = repère proche
 -bottom-pins = repères proches
+-card-left = Avancez vers la gauche par le haut ; les repères sont numérotés dans ce sens.
+-card-right = Avancez vers la droite par le haut ; les repères sont numérotés dans ce sens.
+-coming-off = On ôte les rubans
 -down = revenez
 -down-to-bottom = revenez au proche
 -falling = en revenant
@@ -24,6 +28,7 @@
 -Going-up = Vous allez
 -how-to-stand = Placez-vous à un bout et regardez dans la longueur : le côté proche est près de vous, le fond est loin de vous.
 -in-line-with = dans le prolongement
+-is-near = est tout près
 -laid-and-lifted = Tout est posé, les rubans sont ôtés ;
 -lane-bottom = proche
 -lane-top = fond
@@ -38,11 +43,13 @@
 -pin = repère
 -pins = repères
 -planned-so = préparé avec ses mesures et son cordon.
+-rigging = Préparation
 -rise = vont
 -rises = va
 -rising = en allant
 -side-bottom = côté proche
 -side-top = côté fond
+-Then-round = Tournez au
 -to-be-lifted = il reste à ôter les rubans.
 -Top = Fond
 -top = fond
@@ -133,3 +140,26 @@ kit-tool-say-teach = Il vous faut, { $number } sur { $items } : { $tool ->
         [dish] une coupelle pour ce qui s’enlève. Appuyez sur suivant quand vous l’avez.
        *[sealing] un briquet si le cordon fond, ou de la colle pour une fibre naturelle. Appuyez sur suivant quand vous l’avez. Cela empêche les extrémités de s’effilocher.
     }
+
+## On paper
+
+card-pins = Tracez { $pins } repères également répartis sur chacun de deux rubans, { $staggered ->
+        [yes] chaque { -top-pin } à mi-chemin entre deux { -bottom-pins } : le { -top-pin } 1 un demi-pas plus loin que le { -bottom-pin } 1.
+       *[no] chaque { -top-pin } dans le prolongement du { -bottom-pin } de même numéro.
+    }
+card-pins-apart = Pour une grosseur de { $tube }, les repères sont à { $apart } l’un de l’autre, mesurés tout autour.
+card-lift = Ôter : marquez la { -bottom-bight } 1 d’un bout de ruban, et qu’aucune extrémité ne file. Tirez les rubans de dessous les cordons ; le nœud reste où il est.
+strip-title = Bandes à repères : { $leads } brins, { $bights } ganses{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } emboîtées{ $lands ->
+            [0] { "" }
+           *[other] , premier cordon au rang { $lands }
+        }
+    }, grosseur { $tube }, { $round } de tour
+strip-how = Découpez les deux bandes suivant leurs lignes et collez chacune autour de ce que vous couvrez, extrémité contre extrémité. Les repères sont où les lignes se croisent ; les lignes continuent jusqu’au bord du papier. Faites partir les deux bandes de la même ligne dans la longueur.
+strip-spacing = { $known ->
+        [no] L’écart des rangs dépend du cordon : nommez-le aussi (--cord), et il sera écrit ici.
+       *[yes] Les deux rangs de repères sont à { $spacing } l’un de l’autre.
+    }
+strip-top = Fond
+strip-bottom = Côté proche

@@ -1,6 +1,7 @@
 # Un dessous-de-plat sur une planche : deux cercles de picots, qui sont des épingles en T. Celui de dehors est celui du bord, celui
 # de dedans celui du centre ; « dedans » et « dehors » disent déjà où le cordon tourne dans une ganse.
 
+-all-through = À chaque passage dessous, il y passe tout entier.
 -At-the-bottom = Au bord
 -at-the-bottom = au bord
 -At-the-top = Au centre
@@ -15,6 +16,9 @@
 -Bottom-pin = Picot du bord
 -bottom-pin = picot du bord
 -bottom-pins = picots du bord
+-card-left = Avancez vers la gauche, dans le sens de la montre ; les picots sont numérotés dans ce sens.
+-card-right = Avancez vers la droite, contre le sens de la montre ; les picots sont numérotés dans ce sens.
+-coming-off = On ôte les picots
 -down = sortez
 -down-to-bottom = sortez au bord
 -falling = en sortant
@@ -35,6 +39,7 @@
 -on-the-tube = sur la planche
 -on-the-tube-side = du côté de la planche
 -planned-so = préparé avec sa planche et son cordon.
+-rigging = Préparation
 -rise = entrent
 -rises = entre
 -rising = en entrant
@@ -59,3 +64,29 @@
 -upright-shown = Planche à plat, dormant fixé au ruban.
 -work-left = Vous avancez vers la gauche, dans le sens de la montre, et les picots sont numérotés dans ce sens.
 -work-right = Vous avancez vers la droite, contre le sens de la montre, et les picots sont numérotés dans ce sens.
+
+## Rows of nested bights: outside and inside are the circles
+
+pin-of-row-say = { $number } du rang { $row }
+pin-of-row-say-brief = { $number } rang { $row }
+pin-of-row-say-teach = { $number } du rang { $row }
+pin-of-row = { $number } (rang { $row })
+
+## The bag
+
+kit-pins-say = Il vous faut, { $number } sur { $items } : { $count } épingles en T, de { $length } de long. Appuyez sur suivant quand vous les avez.
+kit-pins-say-brief = { $count } épingles en T, de { $length } de long.
+kit-pins-say-teach = Il vous faut, { $number } sur { $items } : { $count } épingles en T, de { $length } de long. Appuyez sur suivant quand vous les avez. Une moitié tient les ganses du bord, l’autre celles du centre.
+kit-pins-show = { $count } épingles en T, { $length }
+kit-pins-note = { "" }
+kit-tape-say-teach = Il vous faut, { $number } sur { $items } : du ruban de masquage, { $tape } et un peu plus. Appuyez sur suivant quand vous l’avez. Il retient le dormant et la feuille imprimée.
+
+## On paper
+
+card-pins = Piquez { $pins } épingles en T également réparties sur chacun de deux cercles, { $staggered ->
+        [yes] chaque { -top-pin } à mi-chemin entre deux { -bottom-pins } : le { -top-pin } 1 un demi-pas plus loin que le { -bottom-pin } 1.
+       *[no] chaque { -top-pin } dans le prolongement du { -bottom-pin } de même numéro.
+    }
+card-pins-apart = Sur un cercle de { $tube }, les picots sont à { $apart } l’un de l’autre, mesurés tout autour.
+card-lift = Ôter : marquez la { -bottom-bight } 1 d’un bout de ruban, et qu’aucune extrémité ne file. Ôtez les épingles une par une, en tenant l’ouvrage à plat.
+card-caution-pins = Les épingles en T dépassent de la planche : attention aux yeux et aux paumes.

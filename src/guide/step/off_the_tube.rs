@@ -99,7 +99,8 @@ pub struct FairStep {
     pub gathered: Option<Millimetres>,
     /// Legs of the whole round, when it is told once for all of them and `leg` is only its first.
     pub in_round: Option<u32>,
-    /// Where the slack is worked first, when the ground asks for it: told once a round.
+    /// Where the slack is worked first, when the ground asks for it: told in the first round and in the
+    /// last.
     pub way: Option<FairWay>,
     /// Whether the cord's own end is here: begin at the tail.
     pub is_first: bool,

@@ -11,9 +11,12 @@ impl Walk {
         self.pieces.leads = leads;
     }
 
-    /// Asks whether the tube stands as the piece before left it; not where there is none to rig.
+    /// Asks whether the tube stands as the piece before left it; not where there is none to rig, nor where
+    /// every piece is tied on what it covers.
     pub(in crate::session) fn ask_standing(&mut self, words: &Words) -> bool {
-        let asked = self.script.rig().map(|rig| {
+        let setup = self.script.plan().setup();
+        let is_in_place = setup.is_some_and(|setup| setup.in_place);
+        let asked = self.script.rig().filter(|_| !is_in_place).map(|rig| {
             let question = words.standing_question(rig);
             (words.show_standing(rig), question)
         });

@@ -1,0 +1,371 @@
+//! A whole job on a rail, a taper, a knob and a mat in words, from the bag to the ends: as it was last
+//! read through, and with no word of a tube in any language or depth.
+
+use std::env;
+use std::fmt::Write;
+use std::fs;
+use std::path::PathBuf;
+
+use marlinspeak::bench::{Cord, Finish, Ground, Millimetres, Tube};
+use marlinspeak::guide::{
+    AtOnce, Caution, FinishTask, LiftTask, Plan, Script, Search, Setup, Step, What,
+};
+use marlinspeak::words::{Detail, FaultAsked, Words};
+
+fn mm(length: f64) -> Millimetres {
+    Millimetres::new(length).unwrap()
+}
+
+fn plan(counts: [&str; 3], setup: Setup) -> Plan {
+    let [leads, bights, passes] = counts;
+    let plan = Plan::read(leads, bights, passes, "").unwrap();
+    plan.with_setup(Some(setup))
+}
+
+fn in_place(counts: [&str; 3], ground: Ground, cord: f64) -> Plan {
+    let plan = plan(counts, Setup::in_place(ground, Cord::new(mm(cord))));
+    assert!(matches!(plan.rig(), Ok(Some(_))), "{:?}", plan.rig());
+    plan
+}
+
+/// A grip on the rail of the jetty of the invented club, one on its tiller, a knob of the locker and a mat
+/// for the galley.
+fn places() -> [(&'static str, Plan); 4] {
+    let tiller = Ground::Taper {
+        bottom: mm(34.0),
+        top: mm(28.0),
+        over: mm(120.0),
+    };
+    let mat = Ground::Flat {
+        outer: mm(150.0),
+        hole: None,
+    };
+    [
+        (
+            "rail",
+            in_place(["5", "7", "2"], Ground::Round(mm(42.0)), 3.0),
+        ),
+        ("taper", in_place(["5", "7", "1"], tiller, 3.0)),
+        (
+            "knob",
+            in_place(["5", "6", "1"], Ground::Ball(mm(38.0)), 3.0),
+        ),
+        ("mat", in_place(["6", "7", "2"], mat, 6.0)),
+    ]
+}
+
+fn in_words(detail: Detail) -> impl Iterator<Item = Words> {
+    Words::known().into_iter().map(move |tag| {
+        let mut words = Words::load(Some(&tag.to_string())).unwrap();
+        words.set_detail(detail);
+        words
+    })
+}
+
+fn script_of(plan: &Plan, detail: Detail) -> Script {
+    let script = Script::new(plan.clone(), AtOnce::default());
+    script.teaching(detail == Detail::Teach)
+}
+
+/// Words by language that do not fit; with a star, what begins so. Capitals and hyphens do not count.
+type Unfit = [(&'static str, &'static [&'static str]); 4];
+
+/// Words of a tube: what no knot that is tied in place is told with.
+const OF_A_TUBE: Unfit = [
+    (
+        "en",
+        &[
+            "tube",
+            "tubes",
+            "ring",
+            "rings",
+            "lift*",
+            "slid*",
+            "slip the knot",
+            "screw*",
+        ],
+    ),
+    (
+        "de",
+        &[
+            "rohr*",
+            "ring",
+            "rings",
+            "ringe*",
+            "kopfring",
+            "abheb*",
+            "abgehoben",
+            "schraub*",
+            "schieb den knoten",
+        ],
+    ),
+    (
+        "es",
+        &[
+            "tubo",
+            "tubos",
+            "anillo",
+            "anillos",
+            "tornillo*",
+            "desliz*",
+            "pasa el nudo",
+        ],
+    ),
+    (
+        "fr",
+        &[
+            "tube",
+            "tubes",
+            "bague*",
+            "vis",
+            "dégagez le nœud",
+            "dégager le nœud",
+            "passez le nœud",
+        ],
+    ),
+];
+
+/// Words of what has a bottom and a top.
+const OF_AN_UPRIGHT: Unfit = [
+    (
+        "en",
+        &[
+            "bottom",
+            "top pin*",
+            "top mark*",
+            "top bight*",
+            "straight above",
+        ],
+    ),
+    ("de", &["fuß", "kopf", "senkrecht", "hinab", "hoch"]),
+    (
+        "es",
+        &["del pie", "de la cabeza", "a plomo", "sube", "baja"],
+    ),
+    (
+        "fr",
+        &["de base", "de tête", "aplomb", "montez", "descendez"],
+    ),
+];
+
+/// Words of pins; what is said of small children and of T-pins is none of it.
+const OF_PINS: Unfit = [
+    ("en", &["pin", "the pins", "its pins", "your pins"]),
+    (
+        "de",
+        &[
+            "stift",
+            "die stifte",
+            "den stiften",
+            "ihren stiften",
+            "ihre stifte",
+        ],
+    ),
+    ("es", &["clavija", "las clavijas", "sus clavijas"]),
+    ("fr", &["picot", "les picots", "ses picots"]),
+];
+
+/// The first word of a text that does not fit.
+fn found(unfit: &Unfit, tag: &str, text: &str) -> Option<&'static str> {
+    let words: Vec<String> = text
+        .split(|letter: char| !letter.is_alphanumeric())
+        .filter(|word| !word.is_empty())
+        .map(str::to_lowercase)
+        .collect();
+    let text = format!(" {} ", words.join(" "));
+    let (_, unfit) = unfit.iter().find(|(known, _)| *known == tag).unwrap();
+    unfit
+        .iter()
+        .copied()
+        .find(|word| match word.strip_suffix('*') {
+            Some(start) => text.contains(&format!(" {start}")),
+            None => text.contains(&format!(" {word} ")),
+        })
+}
+
+#[test]
+fn a_word_that_does_not_fit_is_found() {
+    for (tag, text) in [
+        ("en", "On the bottom-ring side."),
+        ("de", "Halte das Rohr aufrecht."),
+        ("es", "Hay 4 cruces en el tubo."),
+        ("fr", "Tenez le tube debout."),
+    ] {
+        assert!(found(&OF_A_TUBE, tag, text).is_some(), "{text}");
+    }
+    assert_eq!(
+        found(&OF_A_TUBE, "en", "Tie the string in the spring."),
+        None
+    );
+}
+
+/// All that is said and shown of a step, and of what may interrupt it.
+fn told(words: &Words, script: &Script, step: &Step) -> Vec<String> {
+    let plan = script.plan();
+    let here = words.on(plan.rims());
+    let mut told = vec![
+        words.say(step).to_string(),
+        words.show(plan.knot(), step).to_string(),
+        words.say_whereabouts(script, step.place, None).to_string(),
+        here.cord_left(script.remaining(step.place).as_ref())
+            .to_string(),
+    ];
+    if let Some(back) = script.take_back(step.place) {
+        told.push(here.say_take_back(&back).to_string());
+        told.push(here.show_take_back(&back).to_string());
+        told.push(here.say_wrong(Some(&back)).to_string());
+    }
+    if let Some(question) = Search::new(script, step.place).question() {
+        told.push(here.say_question(&question).to_string());
+        told.push(here.show_question(&question).to_string());
+    }
+    told
+}
+
+#[test]
+fn nothing_that_is_tied_in_place_is_told_with_the_words_of_a_tube() {
+    for detail in Detail::ALL {
+        for words in in_words(detail) {
+            let tag = words.tag().to_string();
+            for (name, plan) in places() {
+                let script = script_of(&plan, detail);
+                let mut unfit = vec![&OF_A_TUBE];
+                if name != "knob" {
+                    unfit.push(&OF_AN_UPRIGHT);
+                }
+                if !plan.rims().has_pins() {
+                    unfit.push(&OF_PINS);
+                }
+                let here = words.on(plan.rims());
+                let faults = [FaultAsked::Pin(2), FaultAsked::Row(2)];
+                let faults = faults.map(|asked| here.say_fault(&asked, &plan).to_string());
+                let card = here.card_after(&script).into_iter();
+                let card = card.chain(here.card_facts(&plan, None));
+                let steps = script.steps().flat_map(|step| told(&words, &script, &step));
+                let mut heard = 0;
+                for text in steps.chain(faults).chain(card) {
+                    for unfit in &unfit {
+                        let found = found(unfit, &tag, &text);
+                        assert_eq!(found, None, "{tag} {name} {detail:?}: {text}");
+                    }
+                    heard += 1;
+                }
+                assert!(heard > 60, "{tag} {name}: only {heard}");
+            }
+        }
+    }
+}
+
+/// Every step with its number, its phase and what is spoken.
+fn read_aloud(plan: &Plan, words: &Words) -> String {
+    let script = script_of(plan, words.detail());
+    let mut told = String::new();
+    for (step, number) in script.steps().zip(1..) {
+        let phase = words.show(plan.knot(), &step).phase;
+        writeln!(told, "{number}. [{phase}] {}", words.say(&step)).unwrap();
+    }
+    told
+}
+
+#[test]
+fn a_job_on_a_rail_a_knob_and_a_mat_is_told_as_it_was_read_through() {
+    for (name, plan) in places() {
+        if name == "taper" {
+            continue;
+        }
+        for detail in [Detail::Brief, Detail::Plain] {
+            for words in in_words(detail) {
+                let file = format!("{name}-{}-{}.txt", words.tag(), detail.name());
+                let path: PathBuf = ["tests/data/scripts", &file].iter().collect();
+                let told = read_aloud(&plan, &words);
+                if env::var_os("WRITE_SNAPSHOTS").is_some() {
+                    fs::write(&path, &told).unwrap();
+                }
+                let read = fs::read_to_string(&path).unwrap_or_default();
+                for (told, read) in told.lines().zip(read.lines()) {
+                    assert_eq!(told, read, "{}", path.display());
+                }
+                assert_eq!(told, read, "{}: see `make snapshots`", path.display());
+            }
+        }
+    }
+}
+
+fn steps(plan: &Plan) -> Vec<Step> {
+    Script::new(plan.clone(), AtOnce::WholeLeg)
+        .steps()
+        .collect()
+}
+
+fn lifts(plan: &Plan) -> Vec<LiftTask> {
+    let tasks = steps(plan).into_iter().filter_map(|step| match step.what {
+        What::Lift(lift) => Some(lift.task),
+        _ => None,
+    });
+    tasks.collect()
+}
+
+#[test]
+fn in_place_nothing_is_lifted_and_on_a_ball_the_knot_is_slipped_over() {
+    let [(_, rail), (_, taper), (_, knob), (_, mat)] = places();
+    for plan in [&rail, &taper, &knob] {
+        assert_eq!(lifts(plan), [LiftTask::Secure, LiftTask::Marks]);
+        let pins = steps(plan)
+            .iter()
+            .filter(|step| step.cautions().contains(&Caution::Pins))
+            .count();
+        assert_eq!(pins, 0, "marks hurt nobody");
+    }
+    assert_eq!(lifts(&mat), [LiftTask::Secure, LiftTask::DrawPins]);
+    let is_pins = |step: &Step| step.cautions_to_say().contains(&Caution::Pins);
+    assert!(steps(&mat).iter().any(is_pins), "T-pins stand up");
+    let on_a_tube = Setup {
+        finish: Some(Finish {
+            around: Ground::Ball(mm(38.0)),
+            open_to: None,
+        }),
+        ..Setup::new(Tube::plain(mm(40.0)), Cord::new(mm(3.0)))
+    };
+    let ball = plan(["5", "6", "1"], on_a_tube);
+    assert_eq!(lifts(&ball).last(), Some(&LiftTask::OverBall));
+}
+
+#[test]
+fn a_mat_is_pressed_and_sewn_with_the_needle_minded() {
+    let [.., (_, mat)] = places();
+    let press = steps(&mat).into_iter().find(
+        |step| matches!(&step.what, What::Finish(finish) if finish.task == FinishTask::Press),
+    );
+    let press = press.unwrap();
+    assert_eq!(press.cautions_to_say(), [Caution::Needle]);
+    let said = Words::english().say(&press).to_string();
+    assert!(said.contains("flat") && said.contains("glue"), "{said}");
+    let [(_, rail), ..] = places();
+    let is_press = |step: &Step| matches!(&step.what, What::Finish(finish) if finish.task == FinishTask::Press);
+    assert!(!steps(&rail).iter().any(is_press));
+}
+
+/// Whoever learns hears of it at every tuck, in every day's work the first tucks of a tie and of a pass
+/// are told, and in brief it is asked for.
+#[test]
+fn what_is_drawn_through_is_told_as_often_as_it_helps() {
+    let [(_, rail), ..] = places();
+    let mut tucks = 0;
+    let mut told = [0; 3];
+    for step in steps(&rail) {
+        let What::Lay(lay) = &step.what else { continue };
+        let is_tuck = lay.crossings.iter().any(|crossing| !crossing.over);
+        assert_eq!(lay.draw.is_some(), is_tuck);
+        tucks += usize::from(is_tuck);
+        for (detail, told) in Detail::ALL.into_iter().zip(&mut told) {
+            let mut words = Words::english();
+            words.set_detail(detail);
+            let step = Step {
+                is_taught: true,
+                ..step.clone()
+            };
+            *told += usize::from(words.say(&step).to_string().contains("Draw the whole cord"));
+        }
+    }
+    assert_eq!(told, [0, 3, tucks]);
+}
