@@ -333,8 +333,8 @@ fn a_tie_in_place_is_begun_and_taken_up_with_its_ground() {
     assert!(begun.status.success(), "{begun:?}");
     let ties = fs::read_dir(home.path().join("marlinspeak/ties")).unwrap();
     let kept = ties.map(|file| file.unwrap().path()).find(|file| {
-        let name = file.file_name().unwrap().to_string_lossy().into_owned();
-        name.ends_with(".json") && !name.contains("previous")
+        let is_document = file.extension().is_some_and(|ending| ending == "json");
+        is_document && !file.to_string_lossy().contains("previous")
     });
     let kept: Value = serde_json::from_slice(&fs::read(kept.unwrap()).unwrap()).unwrap();
     assert_eq!(kept["in_place"], true);
