@@ -8,7 +8,7 @@ use iced::{Element, Fill, Size};
 use super::covering::Covered;
 use crate::app::widgets::gallery::Gallery;
 use crate::bench::{Cord, FitAnswer, Ground, Millimetres, Tube};
-use crate::guide::{AtOnce, Plan, Script, Setup, What};
+use crate::guide::{AtOnce, Plan, Script, Setup, Step, What};
 use crate::knot::{Hand, Knot, Side};
 use crate::picture::{Colour, Subject};
 
@@ -79,8 +79,13 @@ impl Choice {
                 };
                 let script = Script::new(knot, AtOnce::WholeLeg);
                 let mut steps = script.steps();
-                let step = steps.find(|step| matches!(step.what, What::Lift(_)))?;
-                Subject::of(&script, &step)
+                // On pins all of it lies ready to be slid off; in place the cord is still being laid.
+                let is_it = |step: &Step| match &step.what {
+                    What::Lay(lay) => in_place && lay.pass_leg.leg == 7,
+                    What::Lift(_) => true,
+                    _ => false,
+                };
+                Subject::of(&script, &steps.find(is_it)?)
             }
         })
     }
