@@ -35,6 +35,7 @@ mod pins;
 mod plan_form;
 mod pseudo;
 mod reasons;
+mod rig_cautions;
 mod rigging;
 mod rounding;
 mod saying;

@@ -2,10 +2,10 @@
 
 use fluent::{FluentArgs, FluentValue, fluent_args};
 
-use super::lengths::{as_sold, bound, by_hand, cut, enough, fine};
+use super::lengths::{as_sold, cut, enough, fine};
+use super::rig_cautions::of_caution;
 use super::rounding::Length;
 use super::selectors::Selector;
-use super::setup_form::cure_args;
 use super::spoken_messages::SpokenMessage;
 use super::{Detail, Sentence, Shown, Spoken, Words};
 use crate::bench::{HexKey, KitItem, Millimetres, RigCaution, Thread, ThreadSystem};
@@ -15,7 +15,7 @@ use crate::guide::{KitStep, Place, RigStep, Rigging, Script, Step, Task, What};
 const FEW_HOLES: usize = 6;
 
 /// What is spoken of a step, and what it is told; what is shown of it is told the same.
-type Said<'a> = (SpokenMessage, FluentArgs<'a>);
+pub(super) type Said<'a> = (SpokenMessage, FluentArgs<'a>);
 
 impl Words {
     /// One thing is told with all there is to say of it; several are named one after the other.
@@ -343,57 +343,6 @@ fn of_task<'t>(step: &RigStep, task: &'t Task) -> Said<'t> {
     };
     args.set("hand", step.hand.selector());
     (id, args)
-}
-
-fn of_caution(caution: &RigCaution) -> Said<'static> {
-    match caution {
-        RigCaution::PinsTooShort {
-            given,
-            needed,
-            hold_passes,
-        } => (
-            SpokenMessage::RigShortPinsSay,
-            fluent_args! {
-                "given" => fine(*given), "needed" => fine(*needed), "hold" => *hold_passes,
-            },
-        ),
-        RigCaution::ObjectThickerThanTube { object, tube } => (
-            SpokenMessage::RigThickObjectSay,
-            fluent_args! { "object" => fine(*object), "tube" => fine(*tube) },
-        ),
-        RigCaution::PinsClose {
-            gap,
-            comfortable,
-            cure,
-        } => {
-            let mut args = cure_args(cure);
-            args.set("gap", bound(*gap));
-            args.set("comfortable", enough(*comfortable));
-            (SpokenMessage::RigClosePinsSay, args)
-        }
-        RigCaution::TubeTooThick {
-            slack,
-            legs,
-            better,
-        } => (
-            SpokenMessage::RigThickTubeSay,
-            fluent_args! {
-                "slack" => by_hand(slack.get()), "legs" => *legs,
-                "better" => better.map_or("none".into(), |tube| FluentValue::from(fine(tube))),
-            },
-        ),
-        RigCaution::RingsTooWide {
-            ring,
-            slack,
-            would_do,
-        } => (
-            SpokenMessage::RigWideRingsSay,
-            fluent_args! {
-                "ring" => fine(*ring), "slack" => by_hand(slack.get()),
-                "would_do" => bound(*would_do),
-            },
-        ),
-    }
 }
 
 fn set_holes(args: &mut FluentArgs, holes: &[u16]) {
