@@ -165,7 +165,12 @@ impl OnGround {
         let bands = self.bands(rise);
         let (rims, _) = self.at_rims(rise, &bands);
         let bare = match self.legs.meridian {
-            Meridian::Ball { .. } => Some(2.0 * self.legs.meridian.thin(rise + self.band)),
+            // On the ball itself, which is as much smaller than where the middle of the cord lies.
+            Meridian::Ball { .. } => {
+                let ball = self.braid.around.thickest().get();
+                let share = ball / (ball + 2.0 * self.braid.cord.get());
+                Some(2.0 * share * self.legs.meridian.thin(rise + self.band))
+            }
             Meridian::Flat { .. } => Some(2.0 * self.legs.meridian.thin(rise + self.band / 2.0)),
             Meridian::Taper { .. } => None,
         };

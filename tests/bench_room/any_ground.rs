@@ -223,7 +223,7 @@ fn leads_and_bights_of_a_ball_add_up_to_its_great_circle() {
         // The bights bend on by half a band, and leave the pole bare within.
         let angle = (rim / (ball + 2.0 * cord)).acos();
         let beyond = f64::from(passes) * cord / (ball + 2.0 * cord);
-        let bare = (ball + 2.0 * cord) * (angle + beyond).min(FRAC_PI_2).cos();
+        let bare = ball * (angle + beyond).min(FRAC_PI_2).cos();
         assert!(
             (shape.bare.unwrap().get() - bare).abs() < 1e-4,
             "{shape:?} {bare}"

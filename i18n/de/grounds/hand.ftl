@@ -14,6 +14,8 @@
 -bottom-pins = Gelenk-Bögen
 -bottom-side = Gelenk-Seite
 -bottom-side-shown = Gelenk-Seite
+-card-left = Arbeite nach links um die Hand; so sind auch die Bögen nummeriert.
+-card-right = Arbeite nach rechts um die Hand; so sind auch die Bögen nummeriert.
 -coming-off = Beim Abstreifen von der Hand
 -down = zum Gelenk hin
 -down-short = zum Gelenk
@@ -304,3 +306,11 @@ lift-show-note = { $task ->
        *[slip-off] Genau so herum wie auf der Hand, die Enden, wo du sie haben willst
     }
 wrong-after = Der Knoten kommt von der Hand, darum lässt sich keine Bahn mehr zurücknehmen. Zurück geht einen Schritt zurück; H sagt, wo du bist.
+
+## Cards
+
+card-pins = Stifte gibt es nicht: { $pins } Bögen liegen auf jeder Seite der Finger, { $staggered ->
+        [yes] jeder { -top-pin } auf Lücke zwischen zwei { -bottom-pins }: { -top-pin } 1 einen halben Abstand weiter als { -bottom-pin } 1.
+       *[no] jeder { -top-pin } auf gleicher Höhe mit dem { -bottom-pin } seiner Nummer.
+    }
+card-lift = Abstreifen: Kleb { -bottom-bight } 1 ein Stück Band an und sieh zu, dass kein Ende zurückrutscht. Streif den Knoten von den Fingern und auf den Gegenstand, genau so herum.

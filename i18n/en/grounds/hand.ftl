@@ -16,6 +16,8 @@
 -bottom-pins = wrist bights
 -bottom-ring = wrist
 -bottom-side = wrist
+-card-left = Work to the left { -round-the-tube }; the bights are numbered that way.
+-card-right = Work to the right { -round-the-tube }; the bights are numbered that way.
 -coming-off = Coming off the hand
 -down = towards the wrist
 -down-short = towards the wrist
@@ -308,3 +310,11 @@ lift-show-note = { $task ->
        *[slip-off] The same way up, the ends where you want them
     }
 wrong-after = The knot is coming off your hand, so no leg can be taken back. Back goes one step back; H says where you are.
+
+## Cards
+
+card-pins = There are no pins: { $pins } bights lie on each side of your fingers, { $staggered ->
+        [yes] each { -top-pin } half way between two { -bottom-pins }: { -top-pin } 1 half a pitch on from { -bottom-pin } 1.
+       *[no] each { -top-pin } { -straight-above } the { -bottom-pin } of its number.
+    }
+card-lift = Slipping off: mark { -bottom-bight } 1 with tape and see that no end slips back in. Slip the knot off your fingers and onto its object, the same way up.

@@ -7,6 +7,8 @@
 -Back-down = Vuelve a bajar
 -Back-up = Vuelve a subir
 -Bottom = Muñeca
+-card-left = Trabaja hacia la izquierda alrededor de la mano; los bucles se numeran en ese sentido.
+-card-right = Trabaja hacia la derecha alrededor de la mano; los bucles se numeran en ese sentido.
 -down-to-bottom = baja a la muñeca
 -coming-off = Saliendo de la mano
 -from-the-bottom = desde la muñeca
@@ -294,3 +296,11 @@ lift-show-note = { $task ->
        *[slip-off] Sin voltearlo, los chicotes donde quieras
     }
 wrong-after = El nudo está saliendo de la mano y ya no se puede deshacer ningún tramo. Atrás retrocede un paso; H dice dónde estás.
+
+## Cards
+
+card-pins = No hay clavijas: { $pins } bucles quedan a cada lado de los dedos, { $staggered ->
+        [yes] cada uno { -of-top } a medio camino entre dos { -of-bottom }: el 1 { -of-top }, medio paso más allá del 1 { -of-bottom }.
+       *[no] cada uno { -of-top } a la par del { -of-bottom } de su mismo número.
+    }
+card-lift = Al sacarlo: marca con cinta el primer bucle { -of-bottom } y mira que no se meta ningún chicote. Saca el nudo de los dedos y pásalo al objeto, sin voltearlo.

@@ -12,6 +12,8 @@
 -Bottom-pin = Tournant du poignet
 -bottom-pin = tournant du poignet
 -bottom-pins = tournants du poignet
+-card-left = Avancez vers la gauche autour de la main ; les tournants sont numérotés dans ce sens.
+-card-right = Avancez vers la droite autour de la main ; les tournants sont numérotés dans ce sens.
 -down-to-bottom = descendez au poignet
 -coming-off = On sort le nœud de la main
 -from-the-bottom = depuis le poignet
@@ -298,3 +300,11 @@ lift-show-note = { $task ->
        *[slip-off] Sans le retourner, les extrémités où vous les voulez
     }
 wrong-after = Le nœud quitte la main ou l’a déjà quittée : on ne peut plus défaire de trajet. Retour recule d’une étape ; H dit où vous en êtes.
+
+## Cards
+
+card-pins = Il n’y a pas de picots : { $pins } tournants de chaque côté des doigts, { $staggered ->
+        [yes] chaque { -top-pin } à mi-chemin entre deux { -bottom-pins } : le { -top-pin } 1 un demi-pas plus loin que le { -bottom-pin } 1.
+       *[no] chaque { -top-pin } à la hauteur du { -bottom-pin } de même numéro.
+    }
+card-lift = Pour l’ôter : marquez la { -bottom-bight } 1 d’un bout de ruban et veillez à ce qu’aucune extrémité ne rentre. Faites glisser le nœud des doigts sur l’objet, sans le retourner.

@@ -133,8 +133,8 @@ pub(super) fn whole(wish: &FitWish, counts: Counts, shape: &KnotShape) -> Option
     let bare = shape.bare?.get();
     let (share, aside) = match wish.object.ground {
         Ground::Ball(ball) => {
-            // The poles are cut off a ball where it is so wide, in the middle of the cord.
-            let cosine = bare / (ball.get() + 2.0 * wish.cord.get());
+            // The poles are cut off a ball where it is so wide.
+            let cosine = bare / ball.get();
             let nested = f64::from(counts.nested());
             let apart = f64::from(counts.height()) - f64::from(counts.bands());
             let zone = (1.0 - cosine * cosine).max(0.0).sqrt();
