@@ -5,8 +5,8 @@
 mod flat_cords;
 
 use kurbo::{Point, Vec2};
-use marlinspeak::bench::{Cord, Ground, Millimetres};
-use marlinspeak::guide::{AtOnce, Plan, RimNames, Script, Setup, What};
+use marlinspeak::bench::{Cord, Finish, Ground, Millimetres, Tube};
+use marlinspeak::guide::{AtOnce, LiftTask, Plan, RimNames, Script, Setup, What};
 use marlinspeak::knot::{Hand, Knot, LayingOrder, PassLeg, Pin, Rim, Side};
 use marlinspeak::picture::{
     Colour, DisplayList, Image, Moment, Outline, Painter, Palette, Role, Scene, Subject, View,
@@ -357,4 +357,30 @@ fn rolled_out_a_mat_is_the_lattice_of_a_tube() {
     let [board, tube] =
         [on_board.scene(View::RolledOut, size), tube].map(|scene| DisplayList::of(&scene));
     assert_eq!(board.items(), tube.items());
+}
+
+/// On the tube while it is tied and lifted, and from where it goes over the ball on the ball.
+#[test]
+fn a_knot_that_is_slipped_over_its_ball_is_seen_on_it() {
+    let setup = Setup {
+        finish: Some(Finish {
+            around: ball(),
+            open_to: None,
+        }),
+        ..Setup::new(Tube::plain(mm(45.0)), Cord::new(mm(3.0)))
+    };
+    let plan = Plan::read("9", "8", "2", "").unwrap();
+    let script = Script::new(plan.with_setup(Some(setup)), AtOnce::default());
+    let lifts: Vec<(LiftTask, Option<Ground>)> = script
+        .steps()
+        .filter_map(|step| match (&step.what, Subject::of(&script, &step)) {
+            (What::Lift(lift), Subject::Knot { ground, .. }) => Some((lift.task, ground)),
+            _ => None,
+        })
+        .collect();
+    let [before @ .., last] = &lifts[..] else {
+        panic!("nothing is lifted");
+    };
+    assert_eq!(*last, (LiftTask::OverBall, Some(ball())));
+    assert!(before.len() > 1 && before.iter().all(|(_, ground)| ground.is_none()));
 }

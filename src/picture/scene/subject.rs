@@ -75,7 +75,9 @@ impl Subject {
             (What::Fair(_) | What::Finish(_), None, _) => {
                 Self::at(plan, Moment::of_step(step), None).covering(plan)
             }
-            (What::Lift(lift), ..) if lift.task == LiftTask::SlipOff => {
+            (What::Lift(lift), ..)
+                if matches!(lift.task, LiftTask::SlipOff | LiftTask::OverBall) =>
+            {
                 Self::at(plan, Moment::of_step(step), None).covering(plan)
             }
             _ => Self::at(plan, Moment::of_step(step), None),
