@@ -7,19 +7,15 @@ mod desk;
 mod frames;
 #[path = "support/hands.rs"]
 mod hands;
+#[path = "support/listener.rs"]
+mod listener;
 
-use desk::Desk;
-use hands::Hands;
-use iced::Size;
-use iced::keyboard::Key;
 use iced::keyboard::key::Named;
+use listener::{Listener, says};
 use marlinspeak::app::Message;
 use marlinspeak::session::{Event, Timer};
-use marlinspeak::settings::Settings;
 use marlinspeak::words::Words;
-use tempfile::TempDir;
 
-const WINDOW: Size = Size::new(1100.0, 760.0);
 const SPACE: Named = Named::Space;
 const TAB: Named = Named::Tab;
 const ENTER: Named = Named::Enter;
@@ -27,76 +23,13 @@ const ESCAPE: Named = Named::Escape;
 const DOWN: Named = Named::ArrowDown;
 const RIGHT: Named = Named::ArrowRight;
 
-/// Somebody who hears the program and sees nothing of it.
-struct Listener {
-    desk: Desk,
-    heard: usize,
-    _folder: TempDir,
-}
-
-impl Listener {
-    /// The program is started, for the first time or not; and what it says then.
-    fn start(words: Words) -> (Self, String) {
-        let folder = TempDir::new().unwrap();
-        let hands = Hands::open_in(words, folder.path(), None, Settings::default());
-        let mut listener = Self {
-            desk: Desk::new(hands, WINDOW),
-            heard: 0,
-            _folder: folder,
-        };
-        let said = listener.hears();
-        (listener, said)
-    }
-
-    /// What is said since it was listened to last, all of it.
-    fn hears(&mut self) -> String {
-        let said = self.desk.hands.said();
-        let new = said[self.heard..].join(" ");
-        self.heard = said.len();
-        new
-    }
-
-    fn press(&mut self, key: Named) -> String {
-        self.desk.press(key);
-        self.hears()
-    }
-
-    fn letter(&mut self, letter: &str) -> String {
-        self.desk.press(Key::Character(letter.into()));
-        self.hears()
-    }
-
-    /// Types, and waits until it is told what was typed.
-    fn types(&mut self, text: &str) -> String {
-        self.desk.type_in(text);
-        self.hears();
-        self.desk.tell(Message::event(Event::Woken(Timer::Typing)));
-        self.hears()
-    }
-
-    /// Presses this key until something is heard that says so.
-    fn press_until(&mut self, key: Named, wanted: &str) -> String {
-        let mut all = Vec::new();
-        for _ in 0..120 {
-            let said = self.press(key);
-            if said.contains(wanted) {
-                return said;
-            }
-            all.push(said);
-        }
-        panic!("{wanted} was never said: {all:#?}");
-    }
-}
-
-#[track_caller]
-fn says(said: &str, parts: &[&str]) {
-    let mut rest = said;
-    for part in parts {
-        let at = rest
-            .find(part)
-            .unwrap_or_else(|| panic!("no “{part}”, in this order, in: {said}"));
-        rest = &rest[at + part.len()..];
-    }
+/// Types, and waits until it is told what was typed.
+fn types(listener: &mut Listener, text: &str) -> String {
+    listener.desk.type_in(text);
+    listener.hears();
+    let woken = Message::event(Event::Woken(Timer::Typing));
+    listener.desk.tell(woken);
+    listener.hears()
 }
 
 #[test]
@@ -222,7 +155,7 @@ fn the_plan_is_worked_blind_from_the_start_to_the_rig() {
     says(&listener.press(Named::ArrowLeft), &["a handle or a rail"]);
     says(&listener.press(TAB), &["Can the knot slide on? Yes:"]);
     // What is typed is told, and what is wanted next.
-    let said = listener.types("30");
+    let said = types(&mut listener, "30");
     says(
         &said,
         &[
@@ -231,11 +164,11 @@ fn the_plan_is_worked_blind_from_the_start_to_the_rig() {
         ],
     );
     says(&listener.press(TAB), &["Length to cover."]);
-    let said = listener.types("30");
+    let said = types(&mut listener, "30");
     says(&said, &["Length to cover: 30.", "cord"]);
     says(&listener.press(TAB), &["Cord."]);
     // A slip names its field and one way out, and is no list.
-    let said = listener.types("string");
+    let said = types(&mut listener, "string");
     says(
         &said,
         &[
@@ -249,17 +182,17 @@ fn the_plan_is_worked_blind_from_the_start_to_the_rig() {
     for _ in 0..6 {
         listener.press(Named::Backspace);
     }
-    let said = listener.types("4");
+    let said = types(&mut listener, "4");
     says(&said, &["Cord: 4.", "Knot 1 of"]);
     says(&listener.press(DOWN), &["Knot 2 of"]);
     says(&listener.press(Named::ArrowUp), &["Knot 1 of"]);
     says(&listener.press(TAB), &["Knot you have in mind: none."]);
     says(&listener.press(TAB), &["Cord at hand."]);
     says(&listener.press(TAB), &["Tube."]);
-    let said = listener.types("45");
+    let said = types(&mut listener, "45");
     says(&said, &["Tube: 45.", "Knot 1 of"]);
     says(&listener.press(TAB), &["Rows of holes"]);
-    let said = listener.types("14,20");
+    let said = types(&mut listener, "14,20");
     says(&said, &["14,20", "Knot 1 of"]);
     // Filters are told, with what is left.
     says(&listener.press(Named::F4), &["one cord"]);
@@ -297,7 +230,7 @@ fn a_tie_is_named_noted_deleted_and_brought_back_on_the_shelf_by_ear() {
     says(&listener.letter("s"), &["The shelf.", "1"]);
     let asks = listener.letter("e");
     assert!(!asks.is_empty());
-    says(&listener.types("bell rope"), &["bell rope."]);
+    says(&types(&mut listener, "bell rope"), &["bell rope."]);
     says(&listener.press(ENTER), &["bell rope"]);
     let deleted = listener.press(Named::Delete);
     says(&deleted, &["Deleted. Press U to have it back."]);
@@ -328,11 +261,11 @@ fn a_tie_is_tied_and_logged_by_ear() {
         &["What was really used.", "Cord, as you call it"],
     );
     says(
-        &listener.types("white line"),
+        &types(&mut listener, "white line"),
         &["Cord, as you call it: white line."],
     );
     says(&listener.press(TAB), &["Cord diameter"]);
-    says(&listener.types("thick"), &["Cord diameter: thick."]);
+    says(&types(&mut listener, "thick"), &["Cord diameter: thick."]);
     // What is wrong is told with its field, and one way out.
     says(
         &listener.press(ENTER),
@@ -341,6 +274,6 @@ fn a_tie_is_tied_and_logged_by_ear() {
     for _ in 0..5 {
         listener.press(Named::Backspace);
     }
-    says(&listener.types("4 mm"), &["Cord diameter: 4 mm."]);
+    says(&types(&mut listener, "4 mm"), &["Cord diameter: 4 mm."]);
     says(&listener.press(ENTER), &["Kept."]);
 }

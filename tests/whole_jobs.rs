@@ -8,19 +8,17 @@ mod desk;
 mod frames;
 #[path = "support/hands.rs"]
 mod hands;
+#[path = "support/listener.rs"]
+mod listener;
 
-use desk::Desk;
 use hands::Hands;
-use iced::Size;
 use iced::keyboard::Key;
 use iced::keyboard::key::Named;
+use listener::{Listener, says};
 use marlinspeak::bench::{Cord, Ground, Millimetres, Tube};
 use marlinspeak::guide::{Phase, Plan, Setup};
-use marlinspeak::settings::Settings;
 use marlinspeak::words::Words;
 use tempfile::TempDir;
-
-const WINDOW: Size = Size::new(1100.0, 760.0);
 
 fn mm(length: f64) -> Millimetres {
     Millimetres::new(length).unwrap()
@@ -129,83 +127,32 @@ fn one_key_does_the_whole_job_round_the_hand_without_bag_and_rigging() {
     assert_eq!(parts(&phases), expected);
 }
 
-/// Somebody who hears the program and sees nothing of it.
-struct Listener {
-    desk: Desk,
-    heard: usize,
-    _folder: TempDir,
+/// Types into the field that comes next.
+fn type_into_next(listener: &mut Listener, text: &str) {
+    listener.press(Named::Tab);
+    listener.desk.type_in(text);
+    listener.hears();
 }
 
-impl Listener {
-    fn start() -> Self {
-        let folder = TempDir::new().unwrap();
-        let hands = Hands::open_in(Words::english(), folder.path(), None, Settings::default());
-        Self {
-            desk: Desk::new(hands, WINDOW),
-            heard: 0,
-            _folder: folder,
+/// Goes on with one key to the end of the job, and gives back all that was said.
+fn to_the_end(listener: &mut Listener) -> String {
+    let mut all = listener.press(Named::Enter);
+    for _ in 0..400 {
+        let said = listener.press(Named::Space);
+        let is_done = said.contains("Press L");
+        all = format!("{all} {said}");
+        if is_done {
+            return all;
         }
     }
-
-    fn hears(&mut self) -> String {
-        let said = self.desk.hands.said();
-        let new = said[self.heard..].join(" ");
-        self.heard = said.len();
-        new
-    }
-
-    fn press(&mut self, key: impl Into<Key>) -> String {
-        self.desk.press(key);
-        self.hears()
-    }
-
-    /// Presses this key until it is heard that the answer in turn says so.
-    fn press_until(&mut self, key: Named, wanted: &str) {
-        for _ in 0..20 {
-            if self.press(key).contains(wanted) {
-                return;
-            }
-        }
-        panic!("{wanted} was never said");
-    }
-
-    /// Types into the field that comes next.
-    fn then_types(&mut self, text: &str) {
-        self.press(Named::Tab);
-        self.desk.type_in(text);
-        self.hears();
-    }
-
-    /// Goes on with one key to the end of the job, and gives back all that was said.
-    fn goes_on_to_the_end(&mut self) -> String {
-        let mut all = self.press(Named::Enter);
-        for _ in 0..400 {
-            let said = self.press(Named::Space);
-            let is_done = said.contains("Press L");
-            all = format!("{all} {said}");
-            if is_done {
-                return all;
-            }
-        }
-        panic!("no end was heard: {all}");
-    }
-}
-
-#[track_caller]
-fn says(said: &str, parts: &[&str]) {
-    let mut rest = said;
-    for part in parts {
-        let at = rest
-            .find(part)
-            .unwrap_or_else(|| panic!("no “{part}”, in this order, in: {said}"));
-        rest = &rest[at + part.len()..];
-    }
+    panic!("no end was heard: {all}");
 }
 
 /// Plans by keys alone for what is heard, chooses no knot but the best, and ties it to the end.
 fn heard_of(covered: &str, measures: &[&str], has_choice: bool) -> String {
-    let mut listener = Listener::start();
-    listener.press(Key::Character("p".into()));
+    let (mut listener, _) = Listener::start(Words::english());
+    listener.patience = 20;
+    listener.letter("p");
     if covered != "a handle or a rail" {
         listener.press_until(Named::ArrowRight, covered);
     }
@@ -214,14 +161,14 @@ fn heard_of(covered: &str, measures: &[&str], has_choice: bool) -> String {
         listener.press_until(Named::ArrowRight, "No: it is tied in place");
     }
     for measure in measures {
-        listener.then_types(measure);
+        type_into_next(&mut listener, measure);
     }
     // One cord and few legs: a tie of minutes. Single knots leave no room to tuck on so small a ball.
     listener.press_until(Named::F4, "one cord");
     if covered != "a ball or a knob" {
         listener.press_until(Named::F2, "Single knots only");
     }
-    listener.goes_on_to_the_end()
+    to_the_end(&mut listener)
 }
 
 #[test]
