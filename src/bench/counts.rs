@@ -206,6 +206,15 @@ impl Counts {
         one.min(twin)
     }
 
+    /// So many leads, bights and passes, with as many nests and interlaced as these; none when there is no
+    /// such knot.
+    pub(super) fn counting(self, leads: u16, bights: u16, passes: u16) -> Option<Self> {
+        let plain = Lattice::plain(leads, bights).ok()?;
+        let lattice = plain.interwoven(self.nested(), self.lattice.lands());
+        let counts = Self::on(lattice.ok()?, passes).ok()?;
+        Some(counts.interlaced(self.interlacing))
+    }
+
     /// The way from rim to rim that a leg of these cords goes, as a share of the whole.
     pub fn share(self, nest: Nest) -> f64 {
         let [low, high] = nest.heights.map(f64::from);

@@ -2,10 +2,9 @@
 
 use std::f64::consts::PI;
 
-use super::meridian::{Meridian, packed, root_of};
+use super::meridian::{flat_rise, packed};
 use super::on_ground::OnGround;
-use super::{Braid, Counts, Ground, Millimetres, ShapeError};
-use crate::knot::Lattice;
+use super::{Braid, Ground, Millimetres, ShapeError};
 
 impl OnGround {
     /// Why it does not lie there even when drawn up tight.
@@ -67,12 +66,9 @@ impl OnGround {
 
     /// Whether a knot of so many leads and bights lies there, all else being the same.
     fn takes(&self, leads: u16, bights: u16) -> bool {
-        let lattice = self.braid.counts.lattice();
-        let lattice = Lattice::plain(leads, bights)
-            .and_then(|plain| plain.interwoven(lattice.nested(), lattice.lands()));
-        let counts = lattice.and_then(|lattice| Counts::on(lattice, self.braid.counts.passes()));
-        counts.is_ok_and(|counts| {
-            let counts = counts.interlaced(self.braid.counts.interlacing());
+        let counts = self.braid.counts;
+        let counts = counts.counting(leads, bights, counts.passes());
+        counts.is_some_and(|counts| {
             let braid = Braid {
                 counts,
                 ..self.braid
@@ -94,17 +90,7 @@ impl OnGround {
         let inner = hole.map_or(0.0, |hole| f64::midpoint(hole.get(), self.band));
         let inner = inner.max(ring);
         let goal = (self.legs.rows - self.saved) * self.spacing / 2.0;
-        let short = |rise: f64| {
-            let flat = Meridian::Flat {
-                outer: inner + rise,
-            };
-            goal - flat.sines(rise, ring)
-        };
-        let mut far = goal;
-        while short(far) > 0.0 {
-            far *= 2.0;
-        }
-        let outer = 2.0 * (inner + root_of(0.0, far, short)) + self.band;
+        let outer = 2.0 * (inner + flat_rise(inner, ring, goal)) + self.band;
         Millimetres::computed(outer * (1.0 + 1e-9))
     }
 }

@@ -5,13 +5,12 @@ use std::f64::consts::{PI, TAU};
 
 use super::leg::{LEAST_ANGLE_COS, between_rows};
 use super::legs::Legs;
-use super::meridian::{Meridian, packed, root_of};
+use super::meridian::{Meridian, flat_rise, packed, root_of};
 use super::on_tube::tuck_cosine;
 use super::{
     Board, Circle, Consumption, Counts, Ground, KnotShape, Layout, Millimetres, OnTube, RigError,
     RigJob, RimTape, Tapes, Tube, bight_turn, crimp, pinning,
 };
-use crate::knot::Lattice;
 
 /// The knot as it is laid, and what holds it there.
 pub(super) struct InPlace {
@@ -99,11 +98,8 @@ pub(super) fn lay(job: &RigJob, ground: Ground, shape: &KnotShape) -> Result<InP
 
 fn no_room(counts: Counts, cord: Millimetres, ground: Ground) -> RigError {
     let with = |leads, bights, passes| {
-        let lattice = counts.lattice();
-        let lattice = Lattice::plain(leads, bights)
-            .and_then(|plain| plain.interwoven(lattice.nested(), lattice.lands()));
-        let counts = lattice.and_then(|lattice| Counts::on(lattice, passes));
-        counts.is_ok_and(|counts| has_room_in_place(counts, cord, ground))
+        let counts = counts.counting(leads, bights, passes);
+        counts.is_some_and(|counts| has_room_in_place(counts, cord, ground))
     };
     let (leads, bights, passes) = (counts.leads(), counts.bights(), counts.passes());
     RigError::NoRoomInPlace {
@@ -184,18 +180,7 @@ fn on_board(counts: Counts, cord: Millimetres, shape: &KnotShape) -> (OnTube, He
     let of = |spacing: f64| {
         let ring = packed(bands, spacing);
         let inner = finished.max(pins).max(ring / LEAST_ANGLE_COS);
-        let goal = rows * spacing / 2.0;
-        let short = |rise: f64| {
-            let flat = Meridian::Flat {
-                outer: inner + rise,
-            };
-            goal - flat.sines(rise, ring)
-        };
-        let mut far = goal;
-        while short(far) > 0.0 {
-            far *= 2.0;
-        }
-        let rise = root_of(0.0, far, short);
+        let rise = flat_rise(inner, ring, rows * spacing / 2.0);
         let meridian = Meridian::Flat {
             outer: inner + rise,
         };

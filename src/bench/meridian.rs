@@ -200,6 +200,21 @@ pub(super) fn root_of(low: f64, high: f64, function: impl Fn(f64) -> f64) -> f64
     f64::midpoint(low, high)
 }
 
+/// How far a flat ring rises outward from an inner rim of this radius until `∫ sin α dy` has come to `goal`.
+pub(super) fn flat_rise(inner: f64, packed: f64, goal: f64) -> f64 {
+    let short = |rise: f64| {
+        let flat = Meridian::Flat {
+            outer: inner + rise,
+        };
+        goal - flat.sines(rise, packed)
+    };
+    let mut far = goal;
+    while short(far) > 0.0 {
+        far *= 2.0;
+    }
+    root_of(0.0, far, short)
+}
+
 /// Bands at such a distance, so many of one heading, stand side by side in a ring of this radius.
 pub(super) fn packed(bands: f64, spacing: f64) -> f64 {
     bands * spacing / TAU

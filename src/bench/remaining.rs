@@ -77,34 +77,6 @@ impl Consumption {
         legs * self.per_leg(nest) + self.beyond(left)
     }
 
-    /// Millimetres of cord that are drawn through at a tuck where a knot is tied in place or on a board: there
-    /// is no end of a tube over which a bight could be lifted, so all that is still to be laid goes
-    /// through, with what is held and the end that is left.
-    ///
-    /// # Examples
-    /// ```
-    /// use marlinspeak::bench::{
-    ///     Allowances, Consumption, Correction, Counts, LegsLeft, Millimetres,
-    /// };
-    ///
-    /// let counts = Counts::new(5, 7, 1)?;
-    /// let [leg, turn] = ["90", "10"].map(|text| Millimetres::parse(text).unwrap());
-    /// let cord = Consumption::new(counts, leg, turn, Correction::default(), Allowances::default());
-    /// let nest = counts.lattice().nest(0);
-    /// let at = |legs| LegsLeft { legs, has_standing_tail: false, ends: true };
-    /// // In the middle of a leg with nine more to come, and in the last.
-    /// assert_eq!(cord.drawn_through(nest, at(9.5)).get(), 950.0 + 250.0);
-    /// assert_eq!(cord.drawn_through(nest, at(0.5)).get(), 50.0 + 250.0);
-    /// # Ok::<(), marlinspeak::knot::KnotError>(())
-    /// ```
-    pub fn drawn_through(&self, nest: Nest, left: LegsLeft) -> Millimetres {
-        let in_hand = LegsLeft {
-            has_standing_tail: false,
-            ..left
-        };
-        Millimetres::computed(self.still_takes(nest, in_hand))
-    }
-
     /// How far so many millimetres reach that are in the hand.
     pub fn reach(&self, nest: Nest, left: LegsLeft, in_hand: f64) -> Reach {
         let spare = in_hand - self.still_takes(nest, left);

@@ -89,8 +89,7 @@ pub struct Rig {
     /// What to know before starting.
     pub cautions: Vec<RigCaution>,
     /// Whether it is tied where it stays: on what it covers, with marks in the place of pins, or on a
-    /// board. Then the whole of the cord is drawn through at every tuck: see
-    /// [`Consumption::drawn_through`].
+    /// board. Then the whole of the cord is drawn through at every tuck.
     pub in_place: bool,
 }
 

@@ -9,7 +9,6 @@ use super::{
     Counts, Finish, KnotShape, Millimetres, OnTube, RigError, RigJob, RoomCure, Tube, pin_chord,
     pin_gap, pinning,
 };
-use crate::knot::Lattice;
 
 /// Something a tyer should know before starting, though the knot can be tied.
 ///
@@ -180,11 +179,8 @@ pub(super) fn check_tube(counts: Counts, tube: &Tube, cord: Millimetres) -> Resu
 
 fn cure(counts: Counts, tube: &Tube, cord: Millimetres, between: Between) -> RoomCure {
     let with = |bights, passes| {
-        let lattice = counts.lattice();
-        let lattice = Lattice::plain(lattice.leads(), bights)
-            .and_then(|plain| plain.interwoven(lattice.nested(), lattice.lands()));
-        let counts = lattice.and_then(|lattice| Counts::on(lattice, passes));
-        counts.is_ok_and(|counts| {
+        let counts = counts.counting(counts.leads(), bights, passes);
+        counts.is_some_and(|counts| {
             pinning(tube, counts.lattice()).is_some() && has_room(counts, tube, cord, between)
         })
     };

@@ -2,7 +2,7 @@
 
 use super::page::{Anchor, Paper, SheetPage, Spot};
 use super::strip::{EDGE, FOOT, bar, cautions, heading};
-use super::strip_part::{MARGIN, OVERLAP, StripTexts, count};
+use super::strip_part::{MARGIN, OVERLAP, StripTexts, count, pages_over};
 use crate::bench::{Board, Circle};
 use crate::knot::Hand;
 use crate::picture::draw::{self, Paint, Role, Weight};
@@ -78,14 +78,7 @@ impl BoardSheet {
 
     /// How many pages of this paper stand side by side, and how many one below the other.
     fn tiles(&self, paper: Paper) -> [usize; 2] {
-        window(paper).map(|room| {
-            let (mut tiles, mut reached) = (1, room);
-            while reached < 2.0 * self.half() {
-                reached += room - OVERLAP;
-                tiles += 1;
-            }
-            tiles
-        })
+        window(paper).map(|room| pages_over(2.0 * self.half(), room))
     }
 
     /// How many pages of this paper it takes.

@@ -3,7 +3,9 @@
 use std::f64::consts::TAU;
 
 use super::page::{Anchor, Paper, SheetPage, wrapped};
-use super::strip_part::{MARGIN, OVERLAP, StripPart, StripRow, StripTexts, TALL, count};
+use super::strip_part::{
+    MARGIN, OVERLAP, StripPart, StripRow, StripTexts, TALL, count, pages_over,
+};
 use crate::bench::{Layout, Millimetres, RingPins, Tube};
 use crate::knot::{Hand, Rim};
 use crate::picture::draw::{self, Role, Weight};
@@ -158,13 +160,7 @@ impl StripSheet {
 
     /// How many pages a strip of this length goes on over.
     fn goes_over(length: f32, paper: Paper) -> usize {
-        let mut count = 1;
-        let mut reached = window(paper);
-        while reached < length {
-            reached += window(paper) - OVERLAP;
-            count += 1;
-        }
-        count
+        pages_over(length, window(paper))
     }
 
     /// The pages, each on its side: both strips on each, or where they are too high for that all of

@@ -206,6 +206,17 @@ fn apart(marks: &[f32]) -> f32 {
     }
 }
 
+/// How many pages what is so long goes on over, when a page has so much room and each begins with the end
+/// of the one before.
+pub(super) fn pages_over(length: f32, room: f32) -> usize {
+    let (mut pages, mut reached) = (1, room);
+    while reached < length {
+        reached += room - OVERLAP;
+        pages += 1;
+    }
+    pages
+}
+
 #[expect(clippy::cast_precision_loss, reason = "two thousand at most")]
 pub(super) const fn count(things: usize) -> f32 {
     things as f32
