@@ -2,10 +2,10 @@
 
 use std::f64::consts::{PI, TAU};
 
+use super::least_cover::ENOUGH;
 use super::leg::LEAST_ANGLE;
 use super::legs::Legs;
 use super::meridian::{Meridian, packed, run_of};
-use super::range::ENOUGH;
 use super::{Bands, Braid, Ground, KnotShape, LeastCover, Millimetres, ShapeError, crimp};
 
 /// As near as a rise need be known, in millimetres, where a rule says how far a knot may be opened.

@@ -4,7 +4,8 @@ use jiff::Timestamp;
 use serde::{Deserialize, Serialize};
 
 use super::ground_section::GroundSection;
-use super::sections::{CordSection, maybe_length};
+use super::kept_lengths::maybe_length;
+use super::sections::CordSection;
 use super::{DocumentError, Entry, MOST_MINUTES, TieId, WorkTime};
 use crate::bench::{Counts, Ground, Interlacing, Millimetres};
 use crate::files::{self, Document, FormatError, Unknown, Within};

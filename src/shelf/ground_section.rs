@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::DocumentError;
-use super::sections::{length, maybe_length};
+use super::kept_lengths::{length, maybe_length};
 use crate::bench::{Ground, Millimetres};
 
 /// A ground: its diameter, and what there is besides where it is not round all along.

@@ -27,6 +27,7 @@ mod ground_section;
 mod handle;
 mod import_export;
 mod keeper;
+mod kept_lengths;
 mod ledger;
 mod lock;
 mod long_texts;

@@ -5,6 +5,7 @@ use serde::{Deserialize, Serialize};
 
 use super::DocumentError;
 use super::ground_section::GroundSection;
+use super::kept_lengths::{length, maybe_length};
 use crate::bench::{Allowances, Cord, Correction, Finish, Give, Millimetres, Thread, Tube};
 use crate::guide::Setup;
 
@@ -247,18 +248,4 @@ impl From<&Cord> for CordSection {
             give: (cord.give != Give::default()).then(|| cord.give.get()),
         }
     }
-}
-
-/// A length in a document.
-pub(super) fn length(name: &str, millimetres: f64) -> Result<Millimetres, DocumentError> {
-    Millimetres::new(millimetres)
-        .map_err(|error| DocumentError::shape(name, format!("`{name}`: {error}")))
-}
-
-/// A length that need not be there.
-pub(super) fn maybe_length(
-    name: &str,
-    millimetres: Option<f64>,
-) -> Result<Option<Millimetres>, DocumentError> {
-    millimetres.map(|given| length(name, given)).transpose()
 }

@@ -8,14 +8,16 @@ use std::sync::{Arc, OnceLock};
 
 use fluent::FluentResource;
 use fluent::concurrent::FluentBundle;
-use include_dir::{Dir, File};
+use include_dir::{Dir, File, include_dir};
 use strum::IntoEnumIterator;
 use unic_langid::LanguageIdentifier;
 
-use super::language::MESSAGES;
 use super::numbers::formatted;
 use super::pseudo::{is_pseudo, lengthened};
 use crate::guide::RimNames;
+
+/// A folder for each language.
+pub(super) static MESSAGES: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/i18n");
 
 type Bundle = FluentBundle<Arc<FluentResource>>;
 

@@ -7,11 +7,10 @@ use std::sync::Arc;
 use fluent::concurrent::FluentBundle;
 use fluent::{FluentArgs, FluentResource, FluentValue};
 use fluent_langneg::{NegotiationStrategy, negotiate_languages};
-use include_dir::{Dir, include_dir};
 use thiserror::Error;
 use unic_langid::LanguageIdentifier;
 
-use super::by_ground::ByGround;
+use super::by_ground::{ByGround, MESSAGES};
 use super::channel::Channel;
 use super::harmless::{harmless, shortened};
 use super::numbers::ungrouped;
@@ -25,9 +24,6 @@ const FALLBACK: &str = "en";
 
 /// What stands in the place of a message that no language has.
 const NO_WORDS: &str = "There are no words for this here. The log file names what is missing.";
-
-/// A folder for each language.
-pub(super) static MESSAGES: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/i18n");
 
 /// A language that was asked for and is not there.
 #[derive(Clone, Debug, PartialEq, Eq, Error)]

@@ -3,9 +3,8 @@
 use fluent::{FluentValue, fluent_args};
 
 use super::lengths::{bound, by_hand, enough, fine};
-use super::rigging::Said;
 use super::setup_form::cure_args;
-use super::spoken_messages::SpokenMessage;
+use super::spoken_messages::{Said, SpokenMessage};
 use crate::bench::RigCaution;
 
 /// What is spoken of a caution, and what it is told.

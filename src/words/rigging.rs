@@ -6,16 +6,13 @@ use super::lengths::{as_sold, cut, enough, fine};
 use super::rig_cautions::of_caution;
 use super::rounding::Length;
 use super::selectors::Selector;
-use super::spoken_messages::SpokenMessage;
+use super::spoken_messages::{Said, SpokenMessage};
 use super::{Detail, Sentence, Shown, Spoken, Words};
 use crate::bench::{HexKey, KitItem, Millimetres, RigCaution, Thread, ThreadSystem};
 use crate::guide::{KitStep, Place, RigStep, Rigging, Script, Step, Task, What};
 
 /// How many holes are told one by one.
 const FEW_HOLES: usize = 6;
-
-/// What is spoken of a step, and what it is told; what is shown of it is told the same.
-pub(super) type Said<'a> = (SpokenMessage, FluentArgs<'a>);
 
 impl Words {
     /// One thing is told with all there is to say of it; several are named one after the other.

@@ -4,11 +4,15 @@
 //! asked for, and a test holds both tables against the files of messages, a message that does not
 //! exist cannot be spoken.
 
+use fluent::FluentArgs;
 use std::borrow::Cow;
 
 use strum::{EnumIter, IntoStaticStr};
 
 use super::Detail;
+
+/// What is spoken of a step, and what it is told; what is shown of it is told the same.
+pub(super) type Said<'a> = (SpokenMessage, FluentArgs<'a>);
 
 /// A message that is spoken with something put into it, or in another text.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, EnumIter, IntoStaticStr)]

@@ -1,8 +1,9 @@
 //! Knots for what is not as thick all along, and for what they are tied on in place.
 
 use super::FitWish;
-use super::search::{Candidate, DrawnTo, counts, is_even, job};
-use super::search::{MOST_LEADS_AND_BIGHTS, MOST_PASSES};
+use super::candidate::{
+    Candidate, DrawnTo, MOST_LEADS_AND_BIGHTS, MOST_PASSES, counts, is_even, job,
+};
 use crate::bench::in_place::lay;
 use crate::bench::on_ground::OnGround;
 use crate::bench::{Counts, Ground, KnotShape, Millimetres, Tube, WidthRange};
@@ -10,11 +11,6 @@ use crate::bench::{Counts, Ground, KnotShape, Millimetres, Tube, WidthRange};
 /// The bare poles of a ball, and a hole that nobody asked for, are no wider than this share of the whole:
 /// with as many bights as leads a ball has about half. *Common practice, no source.*
 const MOST_OPEN: f64 = 0.55;
-
-/// What it counts on a ball to have fewer leads than bights. Hard cord without friction that is drawn up by
-/// a simulation stays on a ball with one lead more than bights, its bights round the poles; with one less
-/// it slips off over a pole (`tests/data/simulated_balls.csv`).
-const SLIPPERY: f64 = 0.3;
 
 /// Every knot that lies on a taper, a ball or a mat as it is wished for, whatever it is tied on.
 ///
@@ -117,35 +113,4 @@ pub(super) fn cord_in_place(
     let (job, _) = job(wish, &tube, counts);
     let placed = lay(&job, ground, shape).ok()?;
     Some(placed.cord.to_cut())
-}
-
-/// What counts of a knot for a ball or a mat besides its own faults.
-pub(super) struct Whole {
-    /// The share of the whole of it that stays bare, poles or hole and all.
-    pub bare: f64,
-    /// By how many more than one its leads and bights differ, on a ball: *common practice* has one more
-    /// or one less. A little more with fewer leads than bights: see [`SLIPPERY`].
-    pub aside: f64,
-}
-
-/// The same of a shape that closes in on a pole or on the middle of a mat; none of any other.
-pub(super) fn whole(wish: &FitWish, counts: Counts, shape: &KnotShape) -> Option<Whole> {
-    let bare = shape.bare?.get();
-    let (share, aside) = match wish.object.ground {
-        Ground::Ball(ball) => {
-            // The poles are cut off a ball where it is so wide.
-            let cosine = bare / ball.get();
-            let nested = f64::from(counts.nested());
-            let apart = f64::from(counts.height()) - f64::from(counts.bands());
-            let zone = (1.0 - cosine * cosine).max(0.0).sqrt();
-            let slips = if apart < 0.0 { SLIPPERY } else { 0.0 };
-            (zone, (apart.abs() / nested - 1.0).max(0.0) + slips)
-        }
-        Ground::Flat { outer, hole: None } => (1.0 - (bare / outer.get()).powi(2), 0.0),
-        _ => (1.0, 0.0),
-    };
-    Some(Whole {
-        bare: 1.0 - share * shape.cover,
-        aside,
-    })
 }

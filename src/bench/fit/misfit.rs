@@ -1,6 +1,7 @@
 //! Why no knot fits, and what would.
 
-use super::search::{Candidate, cord_for, shapes, tube_length};
+use super::candidate::Candidate;
+use super::search::{cord_for, shapes, tube_length};
 use super::{FitFilter, FitWish};
 use crate::bench::tube_rules::{ring_needed, room_needed, takes};
 use crate::bench::{Counts, Ground, Millimetres, Tube, pinning};

@@ -1,16 +1,18 @@
 //! Which knots cover an object.
 
 mod answer;
+mod candidate;
 mod grounds;
 mod misfit;
 mod order;
 mod search;
+mod whole;
 mod wish;
 
 pub use answer::{FitAnswer, FitGroup, FitSection};
+pub use candidate::{MOST_LEADS_AND_BIGHTS, MOST_PASSES};
 pub use misfit::{Misfit, why_nothing_fits};
 pub use order::FAULT_STEP;
-pub use search::{MOST_LEADS_AND_BIGHTS, MOST_PASSES};
 pub use wish::{FitFilter, FitWish, OneKnot, WeaveChoice};
 
 /// Every knot that answers the wish, in the order in which a good master would offer them.

@@ -8,7 +8,7 @@
 //! practice, no source*; the tests hold the order to what a tyer would take for a stick, a fob, a
 //! bottle, a tiller and a rail.
 
-use super::grounds;
+use super::whole::whole;
 use super::{FitAnswer, FitGroup, FitSection, FitWish};
 use crate::bench::{Counts, KnotShape, WidthRange};
 
@@ -80,7 +80,7 @@ const QUICK: f64 = 40.0;
 
 /// What a knot falls short of: 0 is perfect.
 pub(super) fn fault(wish: &FitWish, counts: Counts, shape: &KnotShape, range: &WidthRange) -> f64 {
-    let whole = grounds::whole(wish, counts, shape);
+    let whole = whole(wish, counts, shape);
     let [miss, bare, open, aside] = match &whole {
         None => {
             let wanted = wish.object.cover.get();

@@ -1,5 +1,8 @@
 //! All knots of ordinary size, and which of them answer.
 
+use super::candidate::{
+    Candidate, DrawnTo, MOST_LEADS_AND_BIGHTS, MOST_PASSES, counts, is_even, job,
+};
 use super::grounds;
 use super::order::fault;
 use super::{FitAnswer, FitSection, FitWish, OneKnot, WeaveChoice};
@@ -8,42 +11,7 @@ use crate::bench::braid::{Spacings, most};
 use crate::bench::in_place::has_room_in_place;
 use crate::bench::rig::cord_on_tube;
 use crate::bench::tube_rules::{check_length, is_hampered, takes};
-use crate::bench::{
-    Consumption, Counts, Finish, KnotShape, Millimetres, RigJob, Tube, WidthRange, bight_turn,
-};
-use crate::knot::{Knot, Lattice, Weave};
-
-/// Leads and bights are looked for from 2 to this many.
-pub const MOST_LEADS_AND_BIGHTS: u16 = 60;
-/// Passes are looked for from 1 to this many.
-pub const MOST_PASSES: u16 = 4;
-
-/// A knot of the right width and cover.
-#[derive(Clone, Copy, Debug)]
-pub(super) struct Candidate {
-    pub counts: Counts,
-    pub range: WidthRange,
-    /// Drawn up to the length to be covered, or as near as it goes.
-    pub drawn_up: DrawnTo,
-}
-
-/// A knot drawn up to some width.
-#[derive(Clone, Copy, Debug)]
-pub(super) enum DrawnTo {
-    /// On a round thing, of which more is worked out when it is asked for.
-    Round(Spacings, Measured),
-    /// On another ground.
-    Other(KnotShape),
-}
-
-impl Candidate {
-    pub(super) fn shape(&self) -> KnotShape {
-        match self.drawn_up {
-            DrawnTo::Round(spacings, measured) => spacings.shape(self.counts.height(), measured),
-            DrawnTo::Other(shape) => shape,
-        }
-    }
-}
+use crate::bench::{Consumption, Counts, KnotShape, Millimetres, Tube, WidthRange, bight_turn};
 
 /// Every answer, in no order.
 pub(super) fn answers(wish: &FitWish) -> Vec<FitAnswer> {
@@ -174,13 +142,6 @@ fn rounds(wish: &FitWish) -> impl Iterator<Item = Round> {
     })
 }
 
-pub(super) fn counts(wish: &FitWish, leads: u16, bights: u16, passes: u16) -> Option<Counts> {
-    let nested = wish.nested();
-    let lattice = Lattice::plain(leads, bights).ok()?;
-    let counts = Counts::on(lattice.interwoven(nested, nested).ok()?, passes).ok()?;
-    Some(counts.interlaced(wish.weave.interlacing(nested)))
-}
-
 /// The knots of so many bights and passes that reach the length to be covered, most leads first:
 /// with fewer leads a knot is narrower and has to be opened further, so that the first that hides
 /// too little is followed by none that hides enough.
@@ -199,11 +160,6 @@ fn candidates(wish: &FitWish, Round { two, spacings }: Round) -> impl Iterator<I
         .filter(move |counts| run == nested || is_even(*counts, run))
         .filter(move |counts| spacings.tight_width(counts.height()) <= widest)
         .map_while(move |counts| candidate(wish, spacings, counts))
-}
-
-/// Whether over and under run evenly along every cord of an interwoven knot, or of a plain one.
-pub(super) fn is_even(counts: Counts, run: u16) -> bool {
-    Knot::woven(counts.lattice(), Weave::Run(run)).is_ok_and(|knot| knot.is_even())
 }
 
 /// The knot, when it comes near enough to the length to be covered.
@@ -257,20 +213,6 @@ fn cord_for_shape(
     let (laid, cord) = cord_on_tube(&job, shape);
     check_length(counts, tube, wish.cord, &laid).ok()?;
     Some((cord.to_cut(), is_hampered(&job, finish, &laid)))
-}
-
-pub(super) fn job<'a>(wish: &FitWish, tube: &'a Tube, counts: Counts) -> (RigJob<'a>, Finish) {
-    let job = RigJob {
-        give: wish.give,
-        allowances: wish.allowances,
-        correction: wish.corrections.of(counts.passes()),
-        ..RigJob::new(counts, tube, wish.cord)
-    };
-    let finish = Finish {
-        around: wish.object.ground,
-        open_to: None,
-    };
-    (job, finish)
 }
 
 /// The length of tube that a knot takes up, when it is laid on this one.

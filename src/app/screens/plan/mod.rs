@@ -11,6 +11,7 @@ mod ear;
 mod fields;
 mod filters;
 mod findings;
+mod first_question;
 mod form;
 mod form_view;
 mod grid;
