@@ -62,6 +62,7 @@ mod pressing;
 mod saving;
 mod setting;
 mod settings_list;
+mod settings_steps;
 mod taking_up;
 mod tie_in_hand;
 mod time_left;

@@ -7,7 +7,6 @@ use super::lengths::centimetres;
 use super::spoken_messages::SpokenMessage;
 use super::{LanguageChoice, Sentence, Spoken, Words};
 use crate::pedal::{Input, Intent};
-use crate::voice::{VoiceName, VoiceSource};
 
 /// So many voices are named, and no more: some engines have hundreds.
 const MOST_NAMED: usize = 5;
@@ -107,29 +106,27 @@ impl Words {
     }
 
     /// What is said in a voice that is tried, to hear it by: the service's own choice has no name.
-    pub fn say_voice_trial(&self, voice: Option<&VoiceName>) -> Spoken {
-        let kind = match voice {
-            None => "usual",
-            Some(voice) if voice.is_natural() => "natural",
-            Some(_) => "name",
+    pub fn say_voice_trial(&self, voice: &SettingValue) -> Spoken {
+        let (kind, name) = match voice {
+            SettingValue::Voice { name, is_natural } if *is_natural => ("natural", name.as_str()),
+            SettingValue::Voice { name, .. } => ("name", name.as_str()),
+            _ => ("usual", ""),
         };
-        let name = voice.map_or("", |voice| &voice.name);
         self.spoken(
             SpokenMessage::VoiceTrialSay,
             &fluent_args! { "kind" => kind, "name" => name },
         )
     }
 
-    /// Which voices of this language are natural ones, or how one is added.
-    pub fn natural_voices(&self, voices: &[VoiceName], source: VoiceSource) -> String {
-        let natural: Vec<&str> = voices
-            .iter()
-            .filter(|voice| voice.is_natural())
-            .take(MOST_NAMED)
-            .map(|voice| voice.name.as_str())
-            .collect();
+    /// Which voices of this language are natural ones; where there are none, how one is added: the name
+    /// of the way among the messages, and of the package.
+    pub fn natural_voices<'a>(
+        &self,
+        natural: impl Iterator<Item = &'a str>,
+        (way, package): (&str, &str),
+    ) -> String {
+        let natural: Vec<&str> = natural.take(MOST_NAMED).collect();
         if natural.is_empty() {
-            let (way, package) = source.named();
             return self.plainly("voices-no-natural", &[("way", way), ("package", package)]);
         }
         self.plainly("voices-natural", &[("names", &natural.join(", "))])

@@ -48,7 +48,9 @@ pub(super) fn look(words: &Words) -> Finding {
                 Finding::ill(line)
             } else {
                 let source = VoiceSource::of(language.as_str(), Platform::is_debian());
-                let natural = words.natural_voices(&fitting, source);
+                let natural = fitting.iter().filter(|voice| voice.is_natural());
+                let natural = natural.map(|voice| voice.name.as_str());
+                let natural = words.natural_voices(natural, source.named());
                 Finding::well(format!("{line} {natural}"))
             }
         }

@@ -1,13 +1,15 @@
 //! The shelf screen: every tie that is kept, worked by keys alone.
 
+mod action;
 mod empty_view;
 mod in_view;
+mod presses;
 mod prompt;
 mod thumbnails;
 mod turns;
 mod view;
 
-use std::path::{Path, PathBuf};
+use std::path::Path;
 
 use iced::widget::operation;
 use iced::{Element, Task};
@@ -21,10 +23,11 @@ use crate::app::off_thread::off_thread;
 use crate::app::picture_view::PictureView;
 use crate::app::services::LAST_SAVE;
 use crate::pedal::{Intent, Press};
-use crate::session::{Event, as_path};
-use crate::shelf::{Photograph, ShelfError, ShelfReading, Shelved, Tie, TieId, TieStatus};
+use crate::session::Event;
+use crate::shelf::{Photograph, ShelfError, ShelfReading, Shelved, TieId};
 use crate::words::{Sentence, Spoken, Words};
-use prompt::{Asks, Prompt, label, line};
+use action::Action;
+use prompt::{Prompt, label, line};
 use thumbnails::Thumbnails;
 
 /// What lies on the shelf and which tie has the focus.
@@ -58,29 +61,6 @@ pub enum Message {
     Done(Box<ShelfReading<JobReport>>),
     /// The photograph of a tie was read; nothing where it can't be shown.
     Photograph(TieId, Option<Photograph>),
-}
-
-/// What a press comes to.
-#[derive(Debug)]
-enum Action {
-    /// Nothing.
-    None,
-    /// Say this.
-    Say(Spoken),
-    /// Say this and put the focus of the window on the line.
-    Ask(Spoken),
-    /// Have this done on the disk.
-    Do(Job),
-    /// Take a tie up.
-    TakeUp(TieId),
-    /// Begin the first tie.
-    First,
-    /// Go to the form of the log.
-    Log(Box<Tie>),
-    /// Make something of a tie to be taken along.
-    OnPaper(Box<Tie>),
-    /// Go back to the start screen.
-    Leave,
 }
 
 impl ScreenPage for State {
@@ -313,107 +293,5 @@ impl State {
         let said =
             here.map(|shelved| words.say_tie(shelved, self.focus + 1, self.stock.ties.len()));
         said.unwrap_or_default()
-    }
-
-    /// Does what a press asks for that the line did not take.
-    fn pressed(&mut self, press: &Press, intent: Option<Intent>, words: &Words) -> Action {
-        if press.is_repeat && !matches!(press.key.as_str(), "ArrowUp" | "ArrowDown") {
-            return Action::None;
-        }
-        if self.prompt.is_some() {
-            return match (press.key.as_str(), intent) {
-                ("Enter", _) => self.enter(),
-                (_, Some(Intent::Leave)) => {
-                    self.prompt = None;
-                    Action::Say(self.say_here(words))
-                }
-                _ => Action::None,
-            };
-        }
-        let last = self.stock.ties.len().saturating_sub(1);
-        let key = press.key.to_lowercase();
-        match key.as_str() {
-            "arrowdown" | "tab" => self.move_to((self.focus + 1).min(last), words),
-            "arrowup" | "shift+tab" => self.move_to(self.focus.saturating_sub(1), words),
-            "home" => self.move_to(0, words),
-            "end" => self.move_to(last, words),
-            "u" => Action::Do(Job::Undo),
-            "b" => self.ask(Asks::BackUp, jobs::backup_path(), words),
-            "i" => self.ask(Asks::BringIn, String::new(), words),
-            key => self.press_at_tie(key, intent, words),
-        }
-    }
-
-    /// A press about the tie in the focus.
-    fn press_at_tie(&mut self, key: &str, intent: Option<Intent>, words: &Words) -> Action {
-        let Some(shelved) = self.here() else {
-            return match intent {
-                Some(Intent::Leave) => Action::Leave,
-                Some(Intent::Next) => Action::First,
-                _ => Action::Say(words.say_shelf(0)),
-            };
-        };
-        let (tie, id) = (&shelved.tie, shelved.tie.id().clone());
-        match (key, intent) {
-            ("e", _) => {
-                let name = tie.name.clone();
-                self.ask(Asks::Name, name, words)
-            }
-            ("n", _) => {
-                let note = tie.note.clone();
-                self.ask(Asks::Note, note, words)
-            }
-            ("c", _) => Action::Do(Job::Again(id)),
-            ("a", _) => Action::Do(Job::PutAway(id, !tie.is_put_away)),
-            ("o", _) => Action::OnPaper(Box::new(tie.clone())),
-            ("delete", _) => Action::Do(Job::Delete(id)),
-            ("l", _) if shelved.status() == TieStatus::Finished => {
-                Action::Log(Box::new(tie.clone()))
-            }
-            ("l", _) => {
-                let sentence = words.notice("shelf-not-finished", &[]);
-                self.report = Some(sentence.clone());
-                Action::Say(sentence.into())
-            }
-            (_, Some(Intent::Next)) => Action::TakeUp(id),
-            (_, Some(Intent::Again)) => Action::Say(self.say_here(words)),
-            (_, Some(Intent::Leave)) => Action::Leave,
-            _ => Action::None,
-        }
-    }
-
-    fn move_to(&mut self, index: usize, words: &Words) -> Action {
-        self.focus = index;
-        self.report = None;
-        if self.stock.ties.is_empty() {
-            Action::Say(words.say_shelf(0))
-        } else {
-            Action::Say(self.say_here(words))
-        }
-    }
-
-    fn ask(&mut self, asks: Asks, text: String, words: &Words) -> Action {
-        self.report = None;
-        self.prompt = Some(Prompt::new(asks, text));
-        Action::Ask(words.notice(label(asks), &[]).into())
-    }
-
-    fn enter(&mut self) -> Action {
-        let Some(Prompt { asks, text }) = self.prompt.take() else {
-            return Action::None;
-        };
-        let id = self.here().map(|shelved| shelved.tie.id().clone());
-        if matches!(asks, Asks::BackUp | Asks::BringIn) {
-            let text = text.clone();
-            self.path = Some(Prompt { asks, text });
-        }
-        let path = |text: &str| -> PathBuf { as_path(text) };
-        match (asks, id) {
-            (Asks::Name, Some(id)) => Action::Do(Job::Name(id, text)),
-            (Asks::Note, Some(id)) => Action::Do(Job::Note(id, text)),
-            (Asks::BackUp, _) if !text.trim().is_empty() => Action::Do(Job::BackUp(path(&text))),
-            (Asks::BringIn, _) if !text.trim().is_empty() => Action::Do(Job::BringIn(path(&text))),
-            _ => Action::None,
-        }
     }
 }
