@@ -18,8 +18,9 @@ impl Image {
     pub fn png(&self, dots_per_inch: u16) -> Result<Vec<u8>, ExportError> {
         let refused = |error: ImageError| ExportError::Png(error.to_string());
         let mut bytes = Vec::new();
-        // A sheet is kept and sent on, so that a small file is worth more than a quick one.
-        let (compression, filter) = (CompressionType::Default, FilterType::Adaptive);
+        // Whoever asked waits for the file, and there can be many pages: the quick way, with the filter that
+        // makes a third less of a card than the other quick ones do.
+        let (compression, filter) = (CompressionType::Fast, FilterType::Paeth);
         PngEncoder::new_with_quality(&mut bytes, compression, filter)
             .write_image(
                 self.pixels(),
