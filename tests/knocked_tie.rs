@@ -158,7 +158,7 @@ impl Bench {
             let at = 0.1 + 0.25 * f64::from(number);
             add(&mut dry, at, &stroke, 1.0 / loudest(&stroke, RATE), RATE);
         }
-        let sound = Room::at_the_bench(6).hear(&dry, RATE);
+        let sound = Room::at_the_bench(6, 0).hear(&dry, RATE);
         let loud = sound.iter().fold(0.0, |most: f32, one| most.max(one.abs()));
         let file = self.folder.path().join(format!("{count}-knocks.wav"));
         fs::write(&file, wav(&sound, 0.9 / loud)).unwrap();

@@ -9,14 +9,16 @@
     reason = "sound is counted in samples and in seconds"
 )]
 
+mod drawn;
 mod no_knocks;
 mod physics;
 
 use std::time::Duration;
 
+use drawn::{CHOSEN_WITH, HELD_OUT, Knocked, Lot, ROWS, knocked, struck};
 use marlinspeak::pedal::{Heard, Knock, KnockDetector, RowDetector};
 use no_knocks::{PART, SOUNDS, SPEECH_RATE, Sound};
-use physics::{Body, Dice, Noise, ROOMS, Room, Struck, add, level, loudest, noise};
+use physics::{Noise, Struck, noise};
 
 /// What came out of the ear, and when: at the end of a block of this many seconds, as a sound card
 /// hands it over.
@@ -43,62 +45,6 @@ fn knocks(sound: &[f32], rate: f64) -> Vec<(f64, Knock)> {
     heard(sound, rate).into_iter().filter_map(knock).collect()
 }
 
-/// A row of knocks in a room, and when each was.
-struct Knocked {
-    sound: Vec<f32>,
-    times: Vec<f64>,
-    rate: f64,
-}
-
-/// Somebody knocks `count` times on a bench, noise being so many decibels under each knock.
-fn knocked(seed: u64, count: usize, under: f64, kind: Noise) -> Knocked {
-    struck(Struck::Bench, seed, count, |length, rate, dice| {
-        let hisses = 10f64.powf(-under / 20.0) as f32;
-        let hiss = noise(kind, length, rate, dice).into_iter();
-        hiss.map(|sample| sample * hisses).collect()
-    })
-}
-
-/// Somebody strikes something `count` times, while something else sounds: of so many samples, at a
-/// rate in hertz, with a level against that of the softest knock.
-fn struck(
-    what: Struck,
-    seed: u64,
-    count: usize,
-    beside: impl FnOnce(usize, f64, &mut Dice) -> Vec<f32>,
-) -> Knocked {
-    let mut dice = Dice::new(seed * 31 + 5);
-    let rate = [16_000.0, 8_000.0, 44_100.0, 48_000.0][(seed % 4) as usize];
-    let microphone = [0.5, 0.05, 0.005][(seed % 3) as usize];
-    let (bench, contact) = Body::of(what, &mut dice);
-    let place = bench.place(&mut dice);
-    let pace = dice.between(0.17, 0.40);
-    let mut at = dice.between(4.0, 6.0);
-    let mut dry = vec![0.0; ((at + 0.6 * count as f64 + 1.0) * rate) as usize];
-    let mut times = Vec::new();
-    for _ in 0..count {
-        // No two strokes of a hand are the same.
-        let contact = contact * (1.0 + 0.15 * dice.normal()).clamp(0.6, 1.6);
-        let stroke = bench.struck(&place, contact, 2.5, rate, &mut dice);
-        let loud = 10f64.powf(1.5 * dice.normal() / 20.0) / loudest(&stroke, rate);
-        add(&mut dry, at, &stroke, loud, rate);
-        times.push(at);
-        at += pace * (1.0 + 0.08 * dice.normal()).clamp(0.75, 1.25);
-    }
-    let mut sound = Room::at_the_bench((seed * 31 + 5) % ROOMS).hear(&dry, rate);
-    let softest = times.iter().map(|at| {
-        let start = (at * rate) as usize;
-        loudest(&sound[start..start + (0.07 * rate) as usize], rate)
-    });
-    let softest = softest.fold(f64::MAX, f64::min);
-    let beside = beside(sound.len(), rate, &mut dice);
-    for (sample, beside) in sound.iter_mut().zip(beside) {
-        let heard = f64::from(*sample) / softest + f64::from(beside);
-        *sample = (heard * microphone) as f32;
-    }
-    Knocked { sound, times, rate }
-}
-
 /// Noise under the knocks, in decibels.
 const NOISES: [(Noise, f64); 6] = [
     (Noise::Pink, 40.0),
@@ -111,12 +57,12 @@ const NOISES: [(Noise, f64); 6] = [
 
 /// How many rows of `count` knocks are taken as such, of so many in each noise; and the longest
 /// from the last knock to its being told.
-fn rows_taken(count: usize, of_each: u64) -> (u64, u64, Duration) {
+fn rows_taken(lot: Lot, count: usize, of_each: u64) -> (u64, u64, Duration) {
     let (mut taken, mut slowest) = (0, 0.0_f64);
     for (kind, under) in NOISES {
         let mut here = 0;
         for seed in 0..of_each {
-            let row = knocked(seed, count, under, kind);
+            let row = knocked(lot, seed, count, under, kind);
             let told = knocks(&row.sound, row.rate);
             let numbers: Vec<usize> = told.iter().map(|(_, knock)| knock.number.into()).collect();
             let wanted: Vec<usize> = (1..=count).collect();
@@ -134,22 +80,24 @@ fn rows_taken(count: usize, of_each: u64) -> (u64, u64, Duration) {
     (taken, all, Duration::from_secs_f64(slowest))
 }
 
-fn two_knocks(of_each: u64) {
-    let (taken, all, slowest) = rows_taken(2, of_each);
+fn two_knocks(lot: Lot, of_each: u64) {
+    let (taken, all, slowest) = rows_taken(lot, 2, of_each);
     assert!(taken * 100 >= all * 98, "{taken} of {all}");
     assert!(slowest < Duration::from_millis(120), "{slowest:?}");
 }
 
 #[test]
 fn two_knocks_are_taken_in_any_room_within_120_ms_of_the_second() {
-    two_knocks(25);
+    for lot in CHOSEN_WITH {
+        two_knocks(lot, 25);
+    }
 }
 
 #[test]
 fn three_knocks_are_three_and_one_is_one() {
-    let (taken, all, _) = rows_taken(3, 8);
+    let (taken, all, _) = rows_taken(HELD_OUT, 3, 8);
     assert!(taken * 100 >= all * 95, "{taken} of {all}");
-    let (taken, all, _) = rows_taken(1, 8);
+    let (taken, all, _) = rows_taken(HELD_OUT, 1, 8);
     assert!(taken * 100 >= all * 95, "{taken} of {all}");
 }
 
@@ -166,12 +114,10 @@ fn doubles_taken(of: u64, row: impl Fn(u64) -> Knocked) -> u64 {
     (0..of).filter(is_taken).count() as u64
 }
 
-#[test]
-fn claps_stamps_and_taps_on_the_tube_serve_as_well() {
+fn other_strokes(lot: Lot, of: u64) {
     for what in [Struck::Clap, Struck::Stamp, Struck::Tube] {
-        let of = 40;
         let taken = doubles_taken(of, |seed| {
-            struck(what, seed, 2, |length, rate, dice| {
+            struck(lot, what, seed, 2, |length, rate, dice| {
                 let hiss = noise(Noise::Pink, length, rate, dice).into_iter();
                 hiss.map(|sample| sample * 0.1).collect()
             })
@@ -182,30 +128,64 @@ fn claps_stamps_and_taps_on_the_tube_serve_as_well() {
 }
 
 #[test]
-fn two_knocks_are_taken_while_the_program_speaks() {
-    let mut dice = Dice::new(77);
-    let voice = no_knocks::speech("en", 165, 60.0, &mut dice);
-    let loud = loudest(&voice, SPEECH_RATE) as f32;
-    for (under, least) in [(18.0, 95), (12.0, 85), (6.0, 50)] {
-        let of = 40;
-        let taken = doubles_taken(of, |seed| {
-            struck(Struck::Bench, seed, 2, |length, rate, dice| {
-                let from = dice.between(0.0, 40.0) * SPEECH_RATE;
-                let at = |sample: usize| (from + sample as f64 * SPEECH_RATE / rate) as usize;
-                let softer = 10f32.powf(-under / 20.0) / loud;
-                (0..length)
-                    .map(|sample| voice[at(sample)] * softer)
-                    .collect()
-            })
-        });
+fn claps_stamps_and_taps_on_the_tube_serve_as_well() {
+    other_strokes(HELD_OUT, 40);
+}
+
+/// While the voice speaks; at six decibels under the knocks so many in a hundred are taken at least,
+/// which goes by the voice.
+fn beside_the_voice(lot: Lot, of: u64, at_six: u64) {
+    let voice = lot.voices().next().expect("an English voice");
+    let voice = no_knocks::speech(&voice, 60.0, &mut lot.dice(77));
+    for (under, least) in [(18.0, 95), (12.0, 85), (6.0, at_six)] {
+        let taken = doubles_taken(of, |seed| drawn::over_voice(lot, seed, under, &voice));
         println!("the voice {under} dB under at its loudest: {taken} of {of}");
+        assert!(taken * 100 >= of * least, "{under} dB: {taken} of {of}");
+    }
+    for (under, least) in [(40.0, 98), (18.0, 95), (12.0, 85)] {
+        let taken = rows_cut_short(lot, of / ROWS as u64, under, &voice);
+        println!("rows of two that cut short a voice {under} dB under: {taken} of {of}");
         assert!(taken * 100 >= of * least, "{under} dB: {taken} of {of}");
     }
 }
 
+/// How many rows of two are taken as such, of several that follow one another so many times.
+fn rows_cut_short(lot: Lot, of: u64, under: f64, voice: &[f32]) -> u64 {
+    let taken = |seed| {
+        let rows = drawn::cut_short(lot, seed, under, voice);
+        let told = knocks(&rows.sound, rows.rate);
+        let is_taken = |row: &&[f64]| {
+            let is_near = |knock: &Knock, at: f64| (knock.at.as_secs_f64() - at).abs() < 0.03;
+            let pairs = told.windows(2);
+            let mut pairs = pairs.map(|pair| [pair[0].1, pair[1].1]);
+            pairs.any(|[one, two]| {
+                [one.number, two.number] == [1, 2] && is_near(&one, row[0]) && is_near(&two, row[1])
+            })
+        };
+        rows.times.chunks(2).filter(is_taken).count() as u64
+    };
+    (0..of).map(taken).sum()
+}
+
+#[test]
+fn two_knocks_cut_one_step_after_another_short() {
+    let voice = HELD_OUT.voices().next().expect("an English voice");
+    let voice = no_knocks::speech(&voice, 60.0, &mut HELD_OUT.dice(77));
+    for (under, least) in [(40.0, 98), (18.0, 95), (12.0, 85)] {
+        let taken = rows_cut_short(HELD_OUT, 8, under, &voice);
+        println!("rows of two that cut short a voice {under} dB under: {taken} of 40");
+        assert!(taken * 100 >= 40 * least, "{under} dB: {taken} of 40");
+    }
+}
+
+#[test]
+fn two_knocks_are_taken_while_the_program_speaks() {
+    beside_the_voice(CHOSEN_WITH[0], 40, 50);
+}
+
 #[test]
 fn a_row_is_over_half_a_second_after_its_last_knock() {
-    let row = knocked(4, 2, 40.0, Noise::Pink);
+    let row = knocked(CHOSEN_WITH[0], 4, 2, 40.0, Noise::Pink);
     let heard = heard(&row.sound, row.rate);
     let [.., (_, Heard::Knock(second)), (over, Heard::RowOver(2))] = heard[..] else {
         panic!("{heard:?}");
@@ -214,31 +194,19 @@ fn a_row_is_over_half_a_second_after_its_last_knock() {
     assert!((0.55..0.65).contains(&after), "{after}");
 }
 
-/// False rows in a sound that is heard in a room with noise, and its minutes.
-fn falsely(dry: &[f32], room: u64, rate: f64, seed: u64) -> (usize, f64) {
-    let mut dice = Dice::new(seed + 5000);
-    let mut sound = Room::across(room % ROOMS).hear(dry, rate);
-    let kind = [Noise::White, Noise::Pink, Noise::Hum][(seed % 3) as usize];
-    let hisses = (level(&sound) * 10f64.powf(-dice.between(10.0, 50.0) / 20.0)).max(0.0003);
-    let microphone = [0.5, 0.05, 0.01][(seed / 3 % 3) as usize];
-    let hiss = noise(kind, sound.len(), rate, &mut dice);
-    for (sample, hiss) in sound.iter_mut().zip(hiss) {
-        *sample = ((f64::from(*sample) + f64::from(hiss) * hisses) * microphone) as f32;
-    }
-    let rows = knocks(&sound, rate);
-    let rows = rows.iter().filter(|(_, knock)| knock.number == 2).count();
-    (rows, sound.len() as f64 / rate / 60.0)
+/// False rows in a sound.
+fn falsely(sound: &[f32], rate: f64) -> usize {
+    let rows = knocks(sound, rate);
+    rows.iter().filter(|(_, knock)| knock.number == 2).count()
 }
 
 /// False rows in so many half minutes of a sound.
-fn false_rows(sound: Sound, parts: u64) -> usize {
-    let mut rows = 0;
-    for part in 0..parts {
-        let rate = [16_000.0, 22_050.0][(part % 2) as usize];
-        let mut dice = Dice::new(part * 97 + sound as u64 * 13);
-        let dry = no_knocks::part(sound, &mut dice, rate);
-        rows += falsely(&dry, part, rate, part).0;
-    }
+fn false_rows(lot: Lot, sound: Sound, parts: u64) -> usize {
+    let rows = (0..parts).map(|part| {
+        let (sound, rate) = drawn::half_minute(lot, sound, part);
+        falsely(&sound, rate)
+    });
+    let rows = rows.sum();
     println!(
         "{sound:?}: {rows} false rows in {} min",
         parts as f64 * PART / 60.0
@@ -249,31 +217,23 @@ fn false_rows(sound: Sound, parts: u64) -> usize {
 #[test]
 fn strings_pins_rain_drops_typing_and_noise_are_no_knocks() {
     for sound in SOUNDS {
-        let rows = false_rows(sound, 8);
-        // Of an hour of these one, or some, are taken, and may be here.
-        let may_be = matches!(sound, Sound::Rain | Sound::Strings);
-        assert!(rows <= usize::from(may_be), "{sound:?}: {rows}");
+        assert_eq!(false_rows(HELD_OUT, sound, 8), 0, "{sound:?}");
     }
 }
 
 /// False rows in so many minutes of the program's voice, in four languages at two speeds, through
 /// every room in turn.
-fn in_speech(minutes: f64) -> usize {
+fn in_speech(lot: Lot, minutes: f64) -> usize {
     let (mut rows, mut all) = (0, 0.0);
-    for tag in ["en", "de", "es", "fr"] {
-        for speed in [165, 260] {
-            let mut dice = Dice::new(u64::from(speed));
-            let sound = no_knocks::speech(tag, speed, minutes * 60.0 / 8.0, &mut dice);
-            let (mut here, mut minutes) = (0, 0.0);
-            for (number, part) in (0..).zip(sound.chunks((22.0 * SPEECH_RATE) as usize)) {
-                let (found, long) = falsely(part, number, SPEECH_RATE, number);
-                here += found;
-                minutes += long;
-            }
-            println!("{tag} at {speed} words a minute: {here} false rows in {minutes:.1} min");
-            rows += here;
-            all += minutes;
+    for voice in lot.voices() {
+        let (mut here, mut long) = (0, 0.0);
+        for sound in drawn::voice_across_rooms(lot, &voice, minutes * 60.0 / 8.0) {
+            here += falsely(&sound, SPEECH_RATE);
+            long += sound.len() as f64 / SPEECH_RATE / 60.0;
         }
+        println!("{voice:?}: {here} false rows in {long:.1} min");
+        rows += here;
+        all += long;
     }
     println!("the voice: {rows} false rows in {minutes} min, {all:.1} min with its pauses");
     rows
@@ -281,19 +241,33 @@ fn in_speech(minutes: f64) -> usize {
 
 #[test]
 fn the_voice_of_the_program_is_no_knock() {
-    assert_eq!(in_speech(8.0), 0);
+    assert_eq!(in_speech(HELD_OUT, 8.0), 0);
+}
+
+/// What an hour of each sound comes to, and 200 double knocks in each noise.
+fn whole_bench(lot: Lot) {
+    println!("{lot:?}");
+    two_knocks(lot, 200);
+    other_strokes(lot, 200);
+    beside_the_voice(lot, 200, 25);
+    for sound in SOUNDS {
+        let rows = false_rows(lot, sound, 120);
+        assert!(rows <= 1, "{sound:?}: {rows} in an hour");
+    }
+    let rows = in_speech(lot, 60.0);
+    assert!(rows <= 1, "{rows} in an hour of speech");
 }
 
 #[test]
 #[ignore = "the whole bench takes minutes"]
 fn the_whole_bench() {
-    two_knocks(200);
-    for sound in SOUNDS {
-        let rows = false_rows(sound, 120);
-        // A drop of rain on the roof above the bench is a knock on wood: two are taken for one.
-        let most = if sound == Sound::Rain { 2 } else { 1 };
-        assert!(rows <= most, "{sound:?}: {rows} in an hour");
+    for lot in CHOSEN_WITH {
+        whole_bench(lot);
     }
-    let rows = in_speech(60.0);
-    assert!(rows <= 1, "{rows} in an hour of speech");
+}
+
+#[test]
+#[ignore = "the same again, and of what was held out 97 in 100 double knocks are taken where 98 are wanted"]
+fn the_whole_bench_of_what_was_held_out() {
+    whole_bench(HELD_OUT);
 }

@@ -186,17 +186,29 @@ fn typing(dry: &mut [f32], dice: &mut Dice, rate: f64) {
 /// The rate at which espeak-ng speaks, in hertz.
 pub const SPEECH_RATE: f64 = 22_050.0;
 
-/// About so many seconds of what the program says in a language, at so many words a minute, with
-/// the pauses in which a tyer works.
-pub fn speech(tag: &str, words_a_minute: u32, seconds: f64, dice: &mut Dice) -> Vec<f32> {
+/// A voice of espeak-ng that says what the program says.
+#[derive(Clone, Copy, Debug)]
+pub struct Voice {
+    /// The language.
+    pub tag: &'static str,
+    /// Which variation of its voice; nothing for the usual one.
+    pub variation: &'static str,
+    pub words_a_minute: u32,
+    /// How much is said of a step.
+    pub depth: &'static str,
+}
+
+/// About so many seconds of what the program says, with the pauses in which a tyer works.
+pub fn speech(voice: &Voice, seconds: f64, dice: &mut Dice) -> Vec<f32> {
+    let Voice { tag, depth, .. } = voice;
     let data = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/data");
-    let script = data.join(format!("scripts/5x6x2-{tag}-plain.txt"));
+    let script = data.join(format!("scripts/5x6x2-{tag}-{depth}.txt"));
     let script = fs::read_to_string(script).expect("a script");
     let steps = script.lines().filter_map(|line| line.split_once("] "));
     let turns = fs::read_to_string(data.join(format!("languages/{tag}.txt"))).expect("turns");
     let turns = turns
         .lines()
-        .filter_map(|line| line.strip_prefix("plain: "));
+        .filter_map(|line| line.strip_prefix(depth)?.strip_prefix(": "));
     let lines: Vec<&str> = steps.map(|(_, said)| said).chain(turns).collect();
     let mut sound = Vec::new();
     let mut at = 0;
@@ -204,7 +216,8 @@ pub fn speech(tag: &str, words_a_minute: u32, seconds: f64, dice: &mut Dice) -> 
         let lines: Vec<&str> = lines.iter().cycle().skip(at).take(40).copied().collect();
         at += 40;
         let spoken = Command::new("espeak-ng")
-            .args(["-v", tag, "-s", &words_a_minute.to_string(), "--stdout"])
+            .args(["-v", &format!("{tag}{}", voice.variation), "--stdout"])
+            .args(["-s", &voice.words_a_minute.to_string()])
             .arg(lines.join("\n"))
             .output()
             .expect("espeak-ng is installed");

@@ -202,20 +202,20 @@ pub struct Room {
     delays: [f64; 8],
 }
 
-/// How many rooms there are.
+/// How many rooms there are in a lot.
 pub const ROOMS: u64 = 20;
 
 impl Room {
-    /// One of the rooms, from dry to hard, with the microphone on the bench or beside it.
-    pub fn at_the_bench(number: u64) -> Self {
-        let mut dice = Dice::new(1000 + number * 7);
+    /// One of the rooms of a lot, from dry to hard, with the microphone on the bench or beside it.
+    pub fn at_the_bench(number: u64, lot: u64) -> Self {
+        let mut dice = Dice::new(1000 + number * 7 + lot * 10_007);
         let distance = dice.between(0.1, 0.6);
         Self::new(number, distance, &mut dice)
     }
 
     /// The same room, with what sounds somewhere else in it.
-    pub fn across(number: u64) -> Self {
-        let mut dice = Dice::new(1001 + number * 7);
+    pub fn across(number: u64, lot: u64) -> Self {
+        let mut dice = Dice::new(1001 + number * 7 + lot * 10_007);
         let distance = dice.between(0.5, 1.5);
         Self::new(number, distance, &mut dice)
     }

@@ -170,7 +170,7 @@ impl Sound {
 
     /// The number of the look that can be judged now, if there is one.
     pub fn ripe(&self, tuning: &Tuning) -> Option<usize> {
-        let is_known = self.seen() > tuning.learns_for.max(200 + tuning.judged_after);
+        let is_known = self.seen() > tuning.notices_from.max(200 + tuning.judged_after);
         is_known.then(|| self.seen() - 1 - tuning.judged_after)
     }
 

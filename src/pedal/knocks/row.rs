@@ -11,8 +11,8 @@ const REMEMBERED: usize = 32;
 const BUSY_FOR: usize = 600;
 /// Within 50 ms a second onset is the echo of the first, in looks.
 const ECHO: usize = 20;
-/// Within 80 ms after a knock its own ringing may swell, in looks.
-const RINGING: usize = 32;
+/// Within 100 ms after a knock its own ringing may swell, or the room throws it back, in looks.
+const RINGING: usize = 40;
 
 /// The row that is being knocked.
 #[derive(Clone, Debug, Default)]
@@ -22,8 +22,17 @@ pub(super) struct Row {
     number: u8,
     /// When single knocks came that nothing followed, or where no row could begin.
     strays: VecDeque<usize>,
-    /// When and how loud the last onsets were, knocks or not.
-    recent: VecDeque<(usize, f32)>,
+    /// The last onsets, knocks or not.
+    recent: VecDeque<Recent>,
+}
+
+/// An onset that was.
+#[derive(Clone, Copy, Debug)]
+struct Recent {
+    at: usize,
+    peak: f32,
+    /// Whether it was taken for a knock of a row: who knocks row after row is no rain.
+    is_of_row: bool,
 }
 
 impl Row {
@@ -40,17 +49,24 @@ impl Row {
         let rings = self
             .before(onset.at, tuning)
             .is_some_and(|last| last.rise > 12.0);
-        let is_outdone = onset.stays_top < if rings { -1.5 } else { -20.0 };
+        let is_outdone = onset.stays_top < if rings { -1.5 } else { tuning.outdone };
         onset.at + if is_outdone { 2 } else { 12 }
     }
 
     /// Takes an onset, and gives which knock of its row it is if it is one.
     pub fn take(&mut self, onset: &Onset, sound: &Sound, tuning: &Tuning) -> Option<u8> {
         if onset.stays_top >= -1.5 {
-            self.recent.push_back((onset.at, onset.peak));
+            self.recent.push_back(Recent {
+                at: onset.at,
+                peak: onset.peak,
+                is_of_row: false,
+            });
             if self.recent.len() > REMEMBERED {
                 self.recent.pop_front();
             }
+        }
+        if onset.at < tuning.learns_for {
+            return None;
         }
         let before = self.before(onset.at, tuning).copied();
         if !is_knock(onset, before.as_ref(), self.doubt(onset.at, tuning), tuning) {
@@ -77,6 +93,11 @@ impl Row {
         }
         if let Some(last) = self.last.filter(|_| number == 1 && self.number == 1) {
             self.strays.push_back(last.at);
+        }
+        if let Some(last) = self.last.filter(|_| number > 1) {
+            let of_row = |one: &&mut Recent| one.at == last.at || one.at == onset.at;
+            let of_row = self.recent.iter_mut().filter(of_row);
+            of_row.for_each(|one| one.is_of_row = true);
         }
         self.number = number;
         self.last = Some(*onset);
@@ -106,7 +127,7 @@ impl Row {
         let something_between = self
             .recent
             .iter()
-            .any(|(at, peak)| *at > last.at + RINGING && *at < onset.at && *peak > softer - 3.0);
+            .any(|one| one.at > last.at + RINGING && one.at < onset.at && one.peak > softer - 3.0);
         tuning.gap.contains(&(onset.at - last.at))
             && last.louder(onset).abs() <= tuning.same_level
             && last.unlike(onset) <= tuning.same_sound
@@ -116,16 +137,17 @@ impl Row {
 
     /// Whether a knock can be the first of a row: before it there was quiet.
     fn may_begin(&self, onset: &Onset, tuning: &Tuning) -> bool {
-        let lately = |long: usize, under: f32| {
-            let lately = self.recent.iter().filter(|(at, peak)| {
-                at + long > onset.at && at + ECHO < onset.at && *peak > onset.peak - under
+        let lately = |long: usize| {
+            let lately = self.recent.iter().filter(|one| {
+                let is_late = one.at + long > onset.at && one.at + ECHO < onset.at;
+                is_late && one.peak > onset.peak - 10.0 && !one.is_of_row
             });
             lately.count()
         };
         onset.before <= -tuning.quiet
             && onset.rise >= (0.6 * onset.over_floor).min(tuning.first_rise_most)
-            && lately(BUSY_FOR, 10.0) < tuning.busy
-            && lately(tuning.often_for, 13.0) < tuning.often
+            && lately(BUSY_FOR) < tuning.busy
+            && lately(tuning.often_for) < tuning.often
     }
 }
 
@@ -133,12 +155,16 @@ impl Row {
 fn is_knock(onset: &Onset, before: Option<&Onset>, doubt: f32, tuning: &Tuning) -> bool {
     let clearest = before.map_or(onset.rise, |before| before.rise.max(onset.rise));
     let stays_top = tuning.stays_top - (clearest - 10.0) / 5.0;
-    let swing = (onset.over_floor - onset.over_ceiling - 1.5).clamp(0.0, tuning.swing);
+    let apart = onset.over_floor - onset.over_ceiling;
+    let swing = ((apart - tuning.swing_from) * tuning.swing_by).clamp(0.0, tuning.swing);
     let sum = onset.fall + onset.concentration + onset.stays_top;
     let is_clear = onset.over_floor > tuning.clear;
-    let is_no_string = onset.fall >= tuning.clear_fall
-        && sum >= tuning.clear_sum
-        && onset.dullness >= tuning.clear_dullness;
+    let clear_fall = if apart > tuning.among {
+        tuning.among_fall
+    } else {
+        tuning.clear_fall
+    };
+    let is_no_string = onset.fall >= clear_fall && sum >= tuning.clear_sum;
     onset.rise
         >= tuning
             .rise
