@@ -118,6 +118,7 @@ snapshots: build-packages
 	WRITE_SNAPSHOTS=1 $(CARGO) test $(TESTED) --test app looks
 	WRITE_SNAPSHOTS=1 $(CARGO) test $(TESTED) --test whole_script
 	WRITE_SNAPSHOTS=1 $(CARGO) test $(TESTED) --test fixtures
+	WRITE_SNAPSHOTS=1 $(CARGO) test $(TESTED) --test refused
 
 # Makes the pictures in the README anew, with the program itself.
 pictures: build-packages

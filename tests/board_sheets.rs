@@ -225,3 +225,17 @@ fn a_mat_has_a_board_sheet_and_no_strip_in_every_language() {
         }
     }
 }
+
+/// The bag counts the pages before there is a sheet.
+#[test]
+fn the_bag_has_as_many_pages_of_a_board_as_are_printed() {
+    let mut most = 0;
+    for tenth in 1..90_u16 {
+        let radius = 10.0 * f64::from(tenth);
+        let board = board(radius, radius / 3.0, 7);
+        let printed = pages(&board, Hand::Right, Paper::A4).len();
+        assert_eq!(usize::from(board.sheet_pages()), printed, "{radius} mm");
+        most = most.max(printed);
+    }
+    assert!(most > 20, "{most} pages");
+}

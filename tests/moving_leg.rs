@@ -287,6 +287,7 @@ fn a_leg_of_many_crossings_goes_in_by_few_moves_while_the_tube_stands_still() {
         moment: Moment::at(last),
         shape: None,
         ground: None,
+        has_pins: true,
     };
     let film = subject.film(12);
     assert_eq!(film.len(), 13);

@@ -506,3 +506,47 @@ fn what_comes_late_takes_the_place_of_nothing_newer() {
     book.take_in(first, &words).unwrap();
     assert!(page(&book).contains("the yard"), "{}", page(&book));
 }
+
+/// A ball, a mat and what is tied in place can be ordered from the screen: how it is tied is chosen, not typed.
+#[test]
+fn a_piece_that_is_tied_in_place_is_ordered_by_keys() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = at_orders(folder.path());
+    hands.press(letter("n"));
+    say(&mut hands, "the jetty");
+    hands.press(letter("a"));
+    for text in ["knob", "2", "5", "6", "1", "1", "3mm"] {
+        say(&mut hands, text);
+        down(&mut hands, 1);
+    }
+    // Past tube, rows and object.
+    down(&mut hands, 3);
+    assert!(hands.last_said().contains("ball"), "{}", hands.last_said());
+    say(&mut hands, "38mm");
+    // Past the mat.
+    down(&mut hands, 2);
+    assert!(
+        hands.last_said().contains("Tied on what it covers"),
+        "{}",
+        hands.last_said()
+    );
+    let in_place = PieceField::Setup(SetupField::InPlace);
+    let said = || kept(folder.path())[0].pieces[0].text(in_place).to_owned();
+    hands.press(Named::Enter);
+    assert_eq!(said(), "yes");
+    assert!(hands.sees("Tied on what it covers: Tied in place"));
+    let piece = kept(folder.path())[0].pieces[0].clone();
+    assert_eq!(piece.text(PieceField::Setup(SetupField::Ball)), "38mm");
+    hands.press(Named::Escape);
+    assert!(
+        hands.last_said().contains("2 pieces, knob: 5 lead 6 bight"),
+        "{}",
+        hands.last_said()
+    );
+    hands.press(letter("b"));
+    assert!(
+        hands.last_said().contains("You will need"),
+        "{}",
+        hands.last_said()
+    );
+}

@@ -60,6 +60,7 @@ fn subject(
         moment,
         shape: None,
         ground: Some(ground),
+        has_pins: true,
     }
 }
 

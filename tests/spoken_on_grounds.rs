@@ -21,6 +21,8 @@ use spoken::{Depth, as_on_a_tube, listen};
 
 const KNOT_TABLE: &str = include_str!("data/knot_table.csv");
 
+const INTERWOVEN: &str = include_str!("data/interwoven.csv");
+
 const GROUNDS: [RimNames; 3] = [RimNames::NearFar, RimNames::OuterInner, RimNames::Knob];
 
 fn depth(detail: Detail) -> Depth {
@@ -123,4 +125,49 @@ fn the_words_of_every_ground_alone_tie_every_knot_of_the_table() {
         tied += 1;
     }
     assert_eq!(tied, 15);
+}
+
+/// The links of the table, from the words of a rail, a mat and a knob alone.
+#[test]
+fn the_words_of_every_ground_alone_tie_the_interwoven_knots_of_the_table() {
+    let mut tied = 0;
+    let lines = INTERWOVEN.lines().filter(|line| !line.starts_with('#'));
+    for line in lines.skip(1) {
+        let row: Vec<&str> = line.split(',').collect();
+        let [nests, bights, leads, lands, run] = row[..5] else {
+            panic!("short line {line}");
+        };
+        let plan = Plan::read_nested([leads, bights, nests, lands], "1", run).unwrap();
+        let mut seen = Vec::new();
+        for detail in Detail::ALL {
+            for at_once in [AtOnce::UpTo(2), AtOnce::WholeLeg] {
+                let script = Script::new(plan.clone(), at_once);
+                for words in in_words(detail) {
+                    let tag = words.tag().to_string();
+                    for rims in GROUNDS {
+                        let said = |step: Step| {
+                            let said = words.say(&on(&step, rims)).to_string();
+                            as_on_a_tube(&tag, rims.into(), &said).unwrap()
+                        };
+                        let is_tying =
+                            |step: &Step| matches!(step.what, What::Begin(_) | What::Lay(_));
+                        let said: Vec<String> = script.steps().filter(is_tying).map(said).collect();
+                        let document = heard::document(&tag, &said, depth(detail));
+                        let document =
+                            document.unwrap_or_else(|why| panic!("{tag} {rims:?} {line}: {why}"));
+                        if seen.contains(&document) {
+                            continue;
+                        }
+                        let diagram = Diagram::of_lead_pass(&document).unwrap();
+                        seen.push(document);
+                        assert_eq!(diagram.strands().to_string(), row[6], "{line}");
+                        assert_eq!(diagram.crossings().to_string(), row[8], "{line}");
+                        assert_eq!(diagram.determinant().to_string(), row[9], "{line}");
+                    }
+                }
+            }
+        }
+        tied += 1;
+    }
+    assert_eq!(tied, 7);
 }

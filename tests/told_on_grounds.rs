@@ -6,10 +6,12 @@ use std::fmt::Write;
 use std::fs;
 use std::path::PathBuf;
 
-use marlinspeak::bench::{Cord, Finish, Ground, Millimetres, Tube};
+use marlinspeak::bench::{Cord, Finish, Ground, KitItem, Layout, Millimetres, Tube};
 use marlinspeak::guide::{
-    AtOnce, Caution, FinishTask, LiftTask, Plan, Script, Search, Setup, Step, What,
+    AtOnce, Caution, FinishTask, LiftTask, Plan, Script, Search, Setup, Step, Task, What,
 };
+use marlinspeak::knot::Hand;
+use marlinspeak::picture::sheet::{BoardSheet, StripSheet};
 use marlinspeak::words::{Detail, FaultAsked, Words};
 
 fn mm(length: f64) -> Millimetres {
@@ -51,6 +53,37 @@ fn places() -> [(&'static str, Plan); 4] {
             in_place(["5", "6", "1"], Ground::Ball(mm(38.0)), 3.0),
         ),
         ("mat", in_place(["6", "7", "2"], mat, 6.0)),
+    ]
+}
+
+/// The same grounds with bights nested in two rows and in three.
+fn nested_places() -> [(&'static str, Plan); 4] {
+    let of = |counts: [&str; 4], ground, cord: f64| {
+        let plan = Plan::read_nested(counts, "1", "").unwrap();
+        let plan = plan.with_setup(Some(Setup::in_place(ground, Cord::new(mm(cord)))));
+        assert!(matches!(plan.rig(), Ok(Some(_))), "{:?}", plan.rig());
+        plan
+    };
+    let tiller = Ground::Taper {
+        bottom: mm(44.0),
+        top: mm(40.0),
+        over: mm(200.0),
+    };
+    let mat = Ground::Flat {
+        outer: mm(220.0),
+        hole: None,
+    };
+    [
+        (
+            "rail",
+            of(["5", "4", "2", "2"], Ground::Round(mm(60.0)), 2.0),
+        ),
+        ("taper", of(["5", "3", "2", "2"], tiller, 2.0)),
+        (
+            "knob",
+            of(["3", "4", "2", "2"], Ground::Ball(mm(60.0)), 2.0),
+        ),
+        ("mat", of(["3", "5", "3", "3"], mat, 3.0)),
     ]
 }
 
@@ -227,7 +260,7 @@ fn nothing_that_is_tied_in_place_is_told_with_the_words_of_a_tube() {
     for detail in Detail::ALL {
         for words in in_words(detail) {
             let tag = words.tag().to_string();
-            for (name, plan) in places() {
+            for (name, plan) in places().into_iter().chain(nested_places()) {
                 let script = script_of(&plan, detail);
                 let mut unfit = vec![&OF_A_TUBE];
                 if name != "knob" {
@@ -288,6 +321,197 @@ fn a_job_on_a_rail_a_knob_and_a_mat_is_told_as_it_was_read_through() {
                 assert_eq!(told, read, "{}: see `make snapshots`", path.display());
             }
         }
+    }
+}
+
+/// The numbers that are told in a text.
+fn numbers(text: &str) -> Vec<u32> {
+    let numbers = text.split(|letter: char| !letter.is_ascii_digit());
+    numbers.filter_map(|number| number.parse().ok()).collect()
+}
+
+/// What a tyer is told to set, what is in the bag and what is marked on the sheet are as many, row upon
+/// row.
+#[test]
+fn all_marks_and_pins_of_all_rows_are_told_packed_and_marked() {
+    for (name, plan) in places().into_iter().chain(nested_places()) {
+        let rig = plan.rig().unwrap().unwrap();
+        let (rows, bights) = (plan.knot().nested(), plan.knot().bights());
+        let all = u32::from(2 * rows * bights);
+        let script = Script::new(plan.clone(), AtOnce::default()).packing_one_by_one(true);
+        let rigging = script.rigging().unwrap();
+        let packed = rigging.items().iter().find_map(|item| match item {
+            KitItem::Pins { count, .. } => Some(*count),
+            KitItem::Tape { scraps, .. } if *scraps > 0 => Some(*scraps),
+            _ => None,
+        });
+        assert_eq!(packed, Some(all), "{name}");
+        let marked: usize = match &rig.layout {
+            Layout::Board(board) => {
+                let sheet = BoardSheet::new(board, 1.0, Hand::Right);
+                let circles = sheet.outer.iter().chain(&sheet.inner);
+                circles.map(|circle| circle.pins.len()).sum()
+            }
+            layout => {
+                let tube = &plan.setup().unwrap().tube;
+                let strips = StripSheet::new(tube, layout, rig.laid.rows_apart, Hand::Right);
+                let strips = strips.top.iter().chain(&strips.bottom);
+                // Of a plain knot no distance of rows is known, and there is one row at each rim.
+                strips.map(|row| row.pins.len()).sum()
+            }
+        };
+        assert_eq!(u32::try_from(marked), Ok(all), "{name}");
+        for detail in Detail::ALL {
+            for words in in_words(detail) {
+                let tag = words.tag().to_string();
+                let mut told = 0;
+                for step in script.steps() {
+                    let What::Rig(step_of) = &step.what else {
+                        continue;
+                    };
+                    let said = words.say(&step).to_string();
+                    let shown = words.show(plan.knot(), &step).to_string();
+                    for task in &step_of.things {
+                        match task {
+                            Task::Board { .. } => {
+                                let of_all = if rows == 1 { u32::from(bights) } else { all };
+                                assert!(numbers(&said).contains(&of_all), "{tag} {name}: {said}");
+                                told += all;
+                                if rows > 1 {
+                                    let circles = u32::from(2 * rows);
+                                    assert!(numbers(&shown).contains(&circles), "{tag}: {shown}");
+                                }
+                            }
+                            Task::Strip { pins, .. } => {
+                                assert!(
+                                    numbers(&said).contains(&u32::from(*pins)),
+                                    "{tag}: {said}"
+                                );
+                                told += u32::from(*pins);
+                            }
+                            Task::Nest { pins, .. } => {
+                                assert!(
+                                    numbers(&said).contains(&u32::from(*pins)),
+                                    "{tag}: {said}"
+                                );
+                                told += u32::from(2 * *pins);
+                            }
+                            _ => {}
+                        }
+                    }
+                }
+                assert_eq!(told, all, "{tag} {name}");
+            }
+        }
+        // What is drawn out again, as many.
+        if name == "mat" {
+            for words in in_words(Detail::Brief) {
+                let draw = steps(&plan).into_iter().find(|step| {
+                    matches!(&step.what, What::Lift(lift) if lift.task == LiftTask::DrawPins)
+                });
+                let draw = draw.unwrap();
+                let said = words.say(&draw).to_string();
+                assert!(numbers(&said).contains(&all), "{said}");
+            }
+        }
+    }
+}
+
+/// Nothing holds a bight at a mark but a scrap of tape: how it is put on is told in full where the
+/// cord begins, in short at every mark, and it is peeled off in the end.
+#[test]
+fn at_a_mark_a_scrap_of_tape_holds_the_bight() {
+    let scraps = [
+        (
+            "en",
+            ["a scrap of masking tape", "Tape the bight at", "scraps"],
+        ),
+        (
+            "de",
+            ["ein Stück Kreppband", "Kleb die Bucht an", "Klebestücke"],
+        ),
+        ("es", ["un trocito de cinta", "Pégalo en", "trocitos"]),
+        (
+            "fr",
+            ["un morceau de ruban", "Collez la ganse au", "morceaux"],
+        ),
+    ];
+    let [(_, rail), (_, taper), (_, knob), (_, mat)] = places();
+    for words in in_words(Detail::Plain) {
+        let tag = words.tag().to_string();
+        let (_, [full, short, off]) = scraps.iter().find(|(known, _)| *known == tag).unwrap();
+        let said = |plan: &Plan, is_here: fn(&What) -> bool| -> Vec<String> {
+            let here = steps(plan).into_iter().filter(|step| is_here(&step.what));
+            here.map(|step| words.say(&step).to_string()).collect()
+        };
+        let begin: fn(&What) -> bool = |what| matches!(what, What::Begin(_));
+        let lay: fn(&What) -> bool = |what| matches!(what, What::Lay(_));
+        let marks: fn(&What) -> bool =
+            |what| matches!(what, What::Lift(lift) if lift.task == LiftTask::Marks);
+        for plan in [&rail, &taper, &knob] {
+            let begun = said(plan, begin);
+            assert_eq!(begun.iter().filter(|text| text.contains(full)).count(), 1);
+            let held = said(plan, lay);
+            let held = held.iter().filter(|text| text.contains(short)).count();
+            // Every leg of the first pass but the last, which comes home.
+            let legs = 2 * usize::from(plan.knot().bights());
+            assert!(held >= legs - 1, "{tag}: {held} of {legs}");
+            let off_again = said(plan, marks);
+            assert!(off_again[0].contains(off), "{off_again:?}");
+        }
+        for text in [begin, lay].into_iter().flat_map(|of| said(&mat, of)) {
+            assert!(!text.contains(full) && !text.contains(short), "{text}");
+        }
+    }
+}
+
+/// Which end of a taper is the thick one is told where its tapes are stuck on and where it is drawn up, and
+/// off a tube where it is slipped on.
+#[test]
+fn the_thick_end_of_a_taper_is_told() {
+    let words = Words::english();
+    let taper = |bottom, top| Ground::Taper {
+        bottom: mm(bottom),
+        top: mm(top),
+        over: mm(120.0),
+    };
+    for (ground, ends, fairing, rim) in [
+        (taper(34.0, 28.0), ["thick", "thin"], "near end", "bottom"),
+        (taper(28.0, 34.0), ["thin", "thick"], "far end", "top"),
+    ] {
+        let script = script_of(&in_place(["5", "7", "1"], ground, 3.0), Detail::Plain);
+        let script = script.packing_one_by_one(true);
+        let said = |step: Step| words.say(&step).to_string();
+        let strips = script.steps().filter(|step| {
+            matches!(&step.what, What::Rig(rig) if matches!(rig.things[0], Task::Strip { .. }))
+        });
+        let strips: Vec<String> = strips.map(said).collect();
+        for (said, end) in strips.iter().zip(ends) {
+            assert!(said.contains(&format!("This is the {end} end.")), "{said}");
+        }
+        let fair = script
+            .steps()
+            .find(|step| matches!(&step.what, What::Fair(_)));
+        let fair = said(fair.unwrap());
+        assert!(
+            fair.contains(&format!("at the {fairing}, and the thin end last")),
+            "{fair}"
+        );
+        let on_a_tube = Setup {
+            finish: Some(Finish {
+                around: ground,
+                open_to: None,
+            }),
+            ..Setup::new(Tube::plain(mm(40.0)), Cord::new(mm(3.0)))
+        };
+        let slip = steps(&plan(["5", "7", "1"], on_a_tube))
+            .into_iter()
+            .find(|step| matches!(&step.what, What::Lift(lift) if lift.task == LiftTask::SlipOff));
+        let slip = said(slip.unwrap());
+        assert!(
+            slip.contains(&format!("The {rim} rim goes to the thick end.")),
+            "{slip}"
+        );
     }
 }
 

@@ -15,9 +15,13 @@ lift-say = { $task ->
         [slide-ring] Zieh den Kopf-Ring, wenn es einen gibt, vom Rohr ab. Die Buchten bleiben, wie sie sind.
         [bottom-pins] Halte den Knoten mit einer Hand, und nimm die { $pins } Stifte am Fuß heraus.
         [over-ball] Schieb den Knoten zum Kopf hin vom Rohr und über die Kugel, genau so herum wie auf dem Rohr. Dabei gehen die Ränder zusammen, und die Mitte bleibt so weit, wie sie ist.
-        [marks] Zieh die Bänder unter den Schnüren heraus, immer ein kleines Stück, eines nach dem anderen. Der Knoten bleibt, wo er ist.
-        [draw-pins] Zieh die T-Stifte heraus, einen nach dem anderen, zuerst die an der Kante, und halte mit der anderen Hand die Matte flach. Leg sie in eine Schale.
-       *[slip-off] Schieb den Knoten zum Kopf hin vom Rohr und auf den Gegenstand, genau so herum wie { -on-the-tube }. Dreh ihn, bis die Enden dort herauskommen, wo du sie haben willst.
+        [marks] Löse die Klebestücke von den Buchten. Dann zieh die Bänder unter den Schnüren heraus, immer ein kleines Stück, eines nach dem anderen. Der Knoten bleibt, wo er ist.
+        [draw-pins] Zieh die T-Stifte heraus, einen nach dem anderen, von außen nach innen, und halte mit der anderen Hand die Matte flach. Leg sie in eine Schale.
+       *[slip-off] Schieb den Knoten zum Kopf hin vom Rohr und auf den Gegenstand, genau so herum wie { -on-the-tube }. Dreh ihn, bis die Enden dort herauskommen, wo du sie haben willst.{ $thick ->
+            [bottom] { " " }Der Fuß-Rand kommt ans dicke Ende.
+            [top] { " " }Der Kopf-Rand kommt ans dicke Ende.
+           *[none] { "" }
+        }
     }
 
 lift-say-brief = { $task ->
@@ -26,9 +30,13 @@ lift-say-brief = { $task ->
         [slide-ring] Kopf-Ring ab, wenn es einen gibt.
         [bottom-pins] Stifte am Fuß heraus, { $pins } Stück.
         [over-ball] Schieb den Knoten über die Kugel, genau so herum wie auf dem Rohr.
-        [marks] Bänder unter den Schnüren heraus.
-        [draw-pins] T-Stifte einzeln heraus, { $pins } je Kreis, Matte flach.
-       *[slip-off] Schieb den Knoten auf den Gegenstand, genau so herum wie { -on-the-tube }.
+        [marks] Klebestücke ab, Bänder unter den Schnüren heraus.
+        [draw-pins] T-Stifte einzeln heraus, alle { $all }, Matte flach.
+       *[slip-off] Schieb den Knoten auf den Gegenstand, genau so herum wie { -on-the-tube }.{ $thick ->
+            [bottom] { " " }Der Fuß-Rand kommt ans dicke Ende.
+            [top] { " " }Der Kopf-Rand kommt ans dicke Ende.
+           *[none] { "" }
+        }
     }
 
 lift-say-teach = { $task ->
@@ -40,9 +48,13 @@ lift-say-teach = { $task ->
         [slide-ring] Zieh den Kopf-Ring, wenn es einen gibt, vom Rohr ab. Zieh langsam, damit er keine Bucht mitnimmt.
         [bottom-pins] Halte den Knoten mit einer Hand, damit er nicht aufspringt, und nimm die { $pins } Stifte am Fuß heraus.
         [over-ball] Schieb den Knoten zum Kopf hin vom Rohr und über die Kugel, genau so herum wie auf dem Rohr, ohne dass er sich verdreht. Dabei gehen die Ränder zusammen, und die Mitte bleibt so weit, wie sie ist: Sie hält ihn auf der Kugel, während du ihn durchholst.
-        [marks] Zieh die Bänder unter den Schnüren heraus, immer ein kleines Stück, eines nach dem anderen. Der Knoten bleibt, wo er ist. Ein Band, das nicht kommt, schneidest du zwischen zwei Buchten durch und ziehst die Stücke heraus.
-        [draw-pins] Zieh die T-Stifte heraus, einen nach dem anderen, zuerst die an der Kante, und leg sie in eine Schale. Halte mit der anderen Hand die Matte flach: Was auf einmal frei wird, springt auf und verliert seine Ordnung.
-       *[slip-off] Schieb den Knoten zum Kopf hin vom Rohr und auf den Gegenstand, genau so herum wie auf dem Rohr, ohne dass er sich verdreht. Er ist locker, und das muss er sein. Dreh ihn, bis die Enden dort herauskommen, wo du sie haben willst.
+        [marks] Löse die Klebestücke von den Buchten. Dann zieh die Bänder unter den Schnüren heraus, immer ein kleines Stück, eines nach dem anderen. Der Knoten bleibt, wo er ist. Ein Band, das nicht kommt, schneidest du zwischen zwei Buchten durch und ziehst die Stücke heraus.
+        [draw-pins] Zieh die T-Stifte heraus, einen nach dem anderen, von außen nach innen, und leg sie in eine Schale. Halte mit der anderen Hand die Matte flach: Was auf einmal frei wird, springt auf und verliert seine Ordnung.
+       *[slip-off] Schieb den Knoten zum Kopf hin vom Rohr und auf den Gegenstand, genau so herum wie auf dem Rohr, ohne dass er sich verdreht. Er ist locker, und das muss er sein. Dreh ihn, bis die Enden dort herauskommen, wo du sie haben willst.{ $thick ->
+            [bottom] { " " }Der Fuß-Rand kommt ans dicke Ende.
+            [top] { " " }Der Kopf-Rand kommt ans dicke Ende.
+           *[none] { "" }
+        }
     }
 
 lift-show = { $task ->
@@ -65,9 +77,13 @@ lift-show-note = { $task ->
         [slide-ring] Die Buchten bleiben, wie sie sind
         [bottom-pins] { $pins } Stück; halte den Knoten mit einer Hand
         [over-ball] So herum wie auf dem Rohr: Die Ränder gehen zusammen, die Mitte bleibt
-        [marks] Unter den Schnüren hervor; der Knoten bleibt
-        [draw-pins] { $pins } je Kreis, einen nach dem anderen; halte die Matte flach
-       *[slip-off] So herum wie auf dem Rohr, die Enden, wo du sie haben willst
+        [marks] Klebestücke ab, Bänder unter den Schnüren hervor; der Knoten bleibt
+        [draw-pins] Alle { $all }, einen nach dem anderen; halte die Matte flach
+       *[slip-off] So herum wie auf dem Rohr, die Enden, wo du sie haben willst{ $thick ->
+            [bottom] , Fuß-Rand ans dicke Ende
+            [top] , Kopf-Rand ans dicke Ende
+           *[none] { "" }
+        }
     }
 
 ## Fairing. $round of $rounds: how often the knot is gone through. $known: yes when $draw

@@ -178,7 +178,7 @@ rig-pins-too-close = Zwischen { $bights } Stiften bleiben auf diesem Rohr { $gap
        *[other] , oder höchstens { $pin } dicke Stifte
     }.
 rig-tube-short = Dieser Knoten nimmt mit seinen Ringen { $needed } vom Rohr ein, und das Rohr ist { $length } lang: Nimm ein längeres Rohr oder einen Knoten mit weniger Parten.
-shape-cord-thick = Eine Schnur von { $cord } ist dicker als der Gegenstand von { $object }: Nimm eine Schnur von höchstens { $object }.
+shape-cord-thick = Eine Schnur von { $cord } ist dicker als das, worum sie geht, { $object }: Nimm eine Schnur von höchstens { $object }.
 # $cord_below: a cord thinner than this does, or none.
 shape-too-full = { $bights } Buchten in { $passes ->
         [one] 1 Durchgang
@@ -200,7 +200,7 @@ rig-with-what = Rohr und Schnur sind nicht angegeben: Füge sie hinzu, etwa --tu
 
 ## Why nothing fits, and what would
 
-fit-cord-thick = Nichts passt: Eine Schnur von { $cord } ist dicker als der Gegenstand von { $object }; nimm eine dünnere Schnur.
+fit-cord-thick = Nichts passt: Eine Schnur von { $cord } ist dicker als das, worum sie geht, { $object }; nimm eine dünnere Schnur.
 # $cord: a cord with which it goes round, or none.
 fit-too-many-cords = Die Schnüre dieses Knotens gehen nicht nebeneinander um den Gegenstand: { $cord ->
         [none] Nimm eine viel dünnere Schnur oder einen dickeren Gegenstand.
@@ -228,7 +228,7 @@ fit-filtered = Nichts passt zu dem, was du sehen willst, und { $others ->
         [one] ein anderer Knoten passt
        *[other] { $others } andere Knoten passen
     }: Verlang weniger auf einmal.
-fit-have-short = Nichts passt zur vorhandenen Schnur: Das wenigste, das reichen würde, sind { $least }, und vorhanden sind { $at_hand }; nimm mehr Schnur, oder bedecke weniger.
+fit-have-short = Nichts passt zur vorhandenen Schnur: Das wenigste, das reichen würde, sind { $least }, und vorhanden sind { $at_hand }; nimm mehr Schnur, oder gib ihr weniger zu bedecken.
 fit-nothing = Nichts passt: Versuch es mit dünnerer Schnur, mit einer anderen zu bedeckenden Länge oder ohne ein bestimmtes Rohr.
 
 ## The knots that fit

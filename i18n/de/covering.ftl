@@ -19,6 +19,11 @@ ask-halves = { $asking ->
         [mat] „{ $given }“ ist keine Größe einer Matte: Gib sie von Rand zu Rand an, etwa 150mm, oder mit ihrem Loch, etwa 150mm:60mm.
        *[object] „{ $given }“ sagt nicht, wie dick ein Stück ist, das dünner wird: Gib beide Enden mit einem Doppelpunkt dazwischen an, etwa 30mm:24mm.
     }
+# $asking: any of the lengths of which there is one. $example: such a length.
+ask-one-length = „{ $given }“ sind zwei Längen, und { $asking ->
+        [ball] eine Kugel hat einen Durchmesser
+       *[other] hier gibt es nur eine
+    }: Gib eine an, etwa { $example }.
 ask-taper-length = Ein Stück, das dünner wird, braucht die Länge, auf der es das tut, und es ist keine angegeben: Gib sie als zu bedeckende Länge an, etwa 120mm.
 ask-end-thin = Das dünne Ende, { $end }, ist dünner als die Schnur von { $cord }: Nimm eine dünnere Schnur, oder lass den Knoten enden, wo der Gegenstand dicker ist.
 ask-hole-wide = Ein Loch von { $hole } passt nicht in eine Matte von { $outer }: Gib erst den äußeren Rand und dann das Loch an, etwa 150mm:60mm.
@@ -49,6 +54,7 @@ ask-mat-tube = Eine Matte wird flach auf einem Brett geknüpft und braucht { $as
        *[tube-length] keine Rohrlänge
     }: Lass das weg.
 
+ask-mat-in-place = Eine Matte wird immer dort geknüpft, wo sie bleibt, auf ihrem Brett: Lass --in-place weg.
 order-not-on-stick = Weder eine Matte noch eine Kugel sitzt mit anderen Knoten auf einem Stock: Lass die Länge des Stocks weg, oder mach aus diesem Stück einen eigenen Auftrag.
 
 ## The knots that fit

@@ -23,6 +23,8 @@ shape-ball-full = { $leads } Parten und { $bights } Buchten sind mehr, als eine 
            *[other] , oder höchstens { $most_bights } Buchten
         }
     }, oder eine Kugel von { $ball_from }, oder eine dünnere Schnur.
+# $cord_to: the thickest cord that does.
+shape-ball-small = Eine Schnur von { $cord } ist zu dick, um sich um eine Kugel von { $ball } zu biegen: Nimm eine Schnur von höchstens { $cord_to }, oder eine Kugel von mindestens { $ball_from }.
 shape-mat-full = { $leads } Parten und { $bights } Buchten gehen nicht in eine Matte von { $outer }: Nimm { $most_leads ->
         [0] { $most_bights ->
             [0] weniger Parten und Buchten
@@ -58,6 +60,25 @@ kit-board-say-brief = Ein Brett aus Kork oder weichem Holz, mindestens { $across
 kit-board-say-teach = Du brauchst, { $number } von { $items }: ein Brett aus Kork oder weichem Holz, mindestens { $across } breit. Weiter, wenn es da ist. Die Matte wird flach darauf geflochten, um Stifte, die hineingesteckt werden.
 kit-board-show = Brett aus Kork oder weichem Holz, { $across } breit
 kit-board-note = Die Stifte kommen hinein
+
+# The printed sheet of a board. $pages: of A4.
+kit-sheet-say = Du brauchst, { $number } von { $items }: den gedruckten Bogen für die T-Stifte, { $pages ->
+        [one] 1 Seite A4
+       *[other] { $pages } Seiten A4
+    } in wahrer Größe. Weiter, wenn er da ist.
+kit-sheet-say-brief = Der gedruckte Bogen für die T-Stifte, { $pages ->
+        [one] 1 Seite A4
+       *[other] { $pages } Seiten A4
+    } in wahrer Größe.
+kit-sheet-say-teach = Du brauchst, { $number } von { $items }: den gedruckten Bogen für die T-Stifte, { $pages ->
+        [one] 1 Seite A4
+       *[other] { $pages } Seiten A4
+    } in wahrer Größe. Weiter, wenn er da ist. Druck ihn bei den Papieren dieser Arbeit, und miss seine Linie nach: Ein Drucker, der verkleinert, verschiebt alle Marken.
+kit-sheet-show = Gedruckter Bogen, { $pages ->
+        [one] 1 Seite
+       *[other] { $pages } Seiten
+    }
+kit-sheet-note = In wahrer Größe, bei den Papieren dieser Arbeit
 
 # $bottom, $top: from mark to mark at either rim. $outer, $inner: across the circles of pins.
 card-tapes-apart = Die Marken des einen Randes stehen { $bottom } auseinander, die des anderen { $top }, um den Gegenstand gemessen.

@@ -26,7 +26,7 @@ help-shelf-restore = Alle Knoten einer Sicherung ins Regal legen; keiner, der da
 help-shelf-delete = Einen Knoten aus dem Regal nehmen
 help-shelf-undo = Einen gelöschten Knoten zurückholen
 help-sheet-card = Der Knoten, seine Zahlen und jede Bahn als Tabelle
-help-sheet-strip = Nummern der Stifte und Marken der Löcher in wahrer Größe, um das Rohr zu legen
+help-sheet-strip = Nummern der Stifte und Marken der Löcher in wahrer Größe, um das Rohr zu legen; bei einer Matte der Bogen für ihr Brett, am Ort die Bänder mit den Strichen
 help-sheet-stage = Das Bild bei einem Schritt
 help-sheet-reel = Der ganze Knoten als bewegtes Bild, Bahn für Bahn, mit seinen Worten
 

@@ -5,13 +5,13 @@ plan-knot = Knoten, den du im Sinn hast
 # Said when the field is come to. $state: empty or typed. $text: what is typed there.
 # Example: Knoten, den du im Sinn hast: 5 7. Erst die Parten, dann die Buchten.
 known-field = { $state ->
-        [empty] Knoten, den du im Sinn hast: keiner. Tipp seine Parten und seine Buchten, dann hörst du, was er auf diesem Gegenstand hergibt.
+        [empty] Knoten, den du im Sinn hast: keiner. Tipp seine Parten und seine Buchten, dann hörst du, was er hier hergibt.
        *[typed] Knoten, den du im Sinn hast: { $text }. Erst die Parten, dann die Buchten.
     }
 # $given: what is typed there.
 known-unread = „{ $given }“ nennt keinen Knoten: Tipp seine Parten und seine Buchten, je von 2 bis 60, etwa 5 7.
 # Above what it comes to; and above the cards of other knots, where it does not do.
-known-heading = Dein Knoten auf diesem Gegenstand
+known-heading = Dein Knoten hier
 known-others = Er passt nicht. Diese würden passen:
 # What it comes to in so many passes. $verdict: covers, any (no length to cover is named), narrow, wide,
 # round (it does not go round), tube or cord. $drawn: tight, eased or open. Lengths: $tight and $widest

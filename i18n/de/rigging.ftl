@@ -183,12 +183,13 @@ kit-picks-show = { $count ->
     }
 kit-picks-note = Um die Kreuzungen zu öffnen
 
-# What is used on the way. $tool: marker, ruler, blade, dish or sealing (a flame or glue for the ends).
+# What is used on the way. $tool: marker, ruler, blade, dish, needle (for a mat) or sealing (a flame or glue for the ends).
 kit-tool-say = Du brauchst, { $number } von { $items }: { $tool ->
         [marker] einen Filzschreiber, der auf Klebeband schreibt. Weiter, wenn er da ist.
         [ruler] ein Lineal. Weiter, wenn es da ist.
         [blade] ein scharfes Messer oder eine Schere. Weiter, wenn sie da sind.
         [dish] eine Schale für die Stifte. Weiter, wenn sie da ist.
+        [needle] eine Nadel und festes Garn, oder Leim. Weiter, wenn es da ist.
        *[sealing] ein Feuerzeug, wenn die Schnur schmilzt, sonst Leim. Weiter, wenn es da ist.
     }
 kit-tool-say-brief = { $tool ->
@@ -196,6 +197,7 @@ kit-tool-say-brief = { $tool ->
         [ruler] Ein Lineal.
         [blade] Ein scharfes Messer oder eine Schere.
         [dish] Eine Schale für die Stifte.
+        [needle] Eine Nadel und festes Garn, oder Leim.
        *[sealing] Ein Feuerzeug, wenn die Schnur schmilzt, sonst Leim.
     }
 kit-tool-say-teach = Du brauchst, { $number } von { $items }: { $tool ->
@@ -203,6 +205,7 @@ kit-tool-say-teach = Du brauchst, { $number } von { $items }: { $tool ->
         [ruler] ein Lineal. Weiter, wenn es da ist. Mit ihm misst du die Schnur ab, und wo die Stifte stehen.
         [blade] ein scharfes Messer oder eine Schere. Weiter, wenn sie da sind. Damit schneidest du die Schnur zu, und ganz am Schluss ihre Enden ab.
         [dish] eine Schale für die Stifte. Weiter, wenn sie da ist. Da hinein kommen die Stifte, die du herausnimmst: Einen verlorenen findet sonst ein bloßer Fuß.
+        [needle] eine Nadel und festes Garn, oder Leim. Weiter, wenn es da ist. Damit hältst du auf der Unterseite die Kreuzungen der Matte fest.
        *[sealing] ein Feuerzeug, wenn die Schnur schmilzt, sonst Leim. Weiter, wenn es da ist. Damit fransen die Enden nicht aus.
     }
 kit-tool-show = { $tool ->
@@ -210,6 +213,7 @@ kit-tool-show = { $tool ->
         [ruler] Lineal
         [blade] Messer oder Schere
         [dish] Schale für die Stifte
+        [needle] Nadel und Garn, oder Leim
        *[sealing] Feuerzeug oder Leim
     }
 kit-tool-note = { $tool ->

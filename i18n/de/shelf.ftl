@@ -56,7 +56,7 @@ shelf-tie-say = { $number } von { $ties }. { $named ->
            *[waiting] { "" }
         } { $phase ->
             [kit] Beim Zurechtlegen
-            [rig] Beim Einrichten des Rohrs
+            [rig] Beim Einrichten
             [lead] Erster Durchgang
             [follow] { $pass ->
                 [2] Zweiter Durchgang

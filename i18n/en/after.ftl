@@ -15,9 +15,13 @@ lift-say = { $task ->
         [slide-ring] Slide the top ring, if there is one, up and off the tube. The bights stay as they are.
         [bottom-pins] Hold the knot with one hand, and take the { $pins } pins out { -at-the-bottom }.
         [over-ball] Slip the knot up off the tube and over the ball, the same way up. On the way its rims close in, and its middle stays as wide as it is.
-        [marks] Draw the strips of tape out from under the cords, a little at a time, one after the other. The knot stays where it is.
-        [draw-pins] Draw the T-pins out one by one, those of the outer circle first, and keep the mat flat with your other hand. Put them in a dish.
-       *[slip-off] Slip the knot up off the tube and onto the object, the same way up. Turn it until the ends come out where you want them.
+        [marks] Peel the scraps of tape off the bights. Then draw the strips out from under the cords, a little at a time, one after the other. The knot stays where it is.
+        [draw-pins] Draw the T-pins out one by one, from the outside in, and keep the mat flat with your other hand. Put them in a dish.
+       *[slip-off] Slip the knot up off the tube and onto the object, the same way up. Turn it until the ends come out where you want them.{ $thick ->
+            [bottom] { " " }The bottom rim goes to the thick end.
+            [top] { " " }The top rim goes to the thick end.
+           *[none] { "" }
+        }
     }
 
 lift-say-brief = { $task ->
@@ -26,9 +30,13 @@ lift-say-brief = { $task ->
         [slide-ring] Top ring off, if there is one.
         [bottom-pins] Bottom pins out, { $pins } of them.
         [over-ball] Slip the knot over the ball, the same way up.
-        [marks] Tape and marks out from under the cords.
-        [draw-pins] T-pins out one by one, { $pins } of each circle, mat kept flat.
-       *[slip-off] Slip the knot onto the object, the same way up.
+        [marks] Scraps off the bights, strips out from under the cords.
+        [draw-pins] T-pins out one by one, all { $all }, mat kept flat.
+       *[slip-off] Slip the knot onto the object, the same way up.{ $thick ->
+            [bottom] { " " }The bottom rim goes to the thick end.
+            [top] { " " }The top rim goes to the thick end.
+           *[none] { "" }
+        }
     }
 
 lift-say-teach = { $task ->
@@ -40,9 +48,13 @@ lift-say-teach = { $task ->
         [slide-ring] Slide the top ring, if there is one, up and off the tube. Go slowly, so that it drags no bight along.
         [bottom-pins] Hold the knot with one hand so that it cannot spring, and take the { $pins } pins out { -at-the-bottom }.
         [over-ball] Slip the knot up off the tube and over the ball, the same way up, without letting it twist. On the way its rims close in, and its middle stays as wide as it is: that holds it on the ball while you draw it up.
-        [marks] Draw the strips of tape out from under the cords, a little at a time, one after the other. The knot stays where it is. Tape that will not come is snipped between two bights, and pulled out in pieces.
-        [draw-pins] Draw the T-pins out one by one, those of the outer circle first, and put them in a dish. Keep the mat flat with your other hand: what is let go all at once springs up and loses its order.
-       *[slip-off] Slip the knot up off the tube and onto the object, the same way up, without letting it twist. It will be loose, and that is good. Turn it until the ends come out where you want them.
+        [marks] Peel the scraps of tape off the bights. Then draw the strips out from under the cords, a little at a time, one after the other. The knot stays where it is. Tape that will not come is snipped between two bights, and pulled out in pieces.
+        [draw-pins] Draw the T-pins out one by one, from the outside in, and put them in a dish. Keep the mat flat with your other hand: what is let go all at once springs up and loses its order.
+       *[slip-off] Slip the knot up off the tube and onto the object, the same way up, without letting it twist. It will be loose, and that is good. Turn it until the ends come out where you want them.{ $thick ->
+            [bottom] { " " }The bottom rim goes to the thick end.
+            [top] { " " }The top rim goes to the thick end.
+           *[none] { "" }
+        }
     }
 
 lift-show = { $task ->
@@ -65,9 +77,13 @@ lift-show-note = { $task ->
         [slide-ring] The bights stay as they are
         [bottom-pins] { $pins } of them; hold the knot with one hand
         [over-ball] The same way up: the rims close in, the middle stays
-        [marks] Tape out from under the cords; the knot stays
-        [draw-pins] { $pins } of each circle, one by one; keep the mat flat
-       *[slip-off] The same way up, the ends where you want them
+        [marks] Scraps off the bights, strips out from under the cords; the knot stays
+        [draw-pins] All { $all }, one by one; keep the mat flat
+       *[slip-off] The same way up, the ends where you want them{ $thick ->
+            [bottom] , the bottom rim goes to the thick end
+            [top] , the top rim goes to the thick end
+           *[none] { "" }
+        }
     }
 
 ## Fairing. $round of $rounds: how often the knot is gone through. $known: yes when $draw

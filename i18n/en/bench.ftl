@@ -177,7 +177,7 @@ rig-pins-too-close = { $bights } pins on this tube leave { $gap } between them, 
        *[other] , or pins no thicker than { $pin }
     }.
 rig-tube-short = This knot with its rings takes up { $needed } of the tube, which is { $length } long: use a longer tube, or a knot of fewer leads.
-shape-cord-thick = A cord of { $cord } is thicker than the object of { $object }: use a cord of { $object } at the most.
+shape-cord-thick = A cord of { $cord } is thicker than what it goes round, { $object }: use a cord of { $object } at the most.
 # $cord_below: a cord thinner than this does, or none.
 shape-too-full = { $bights } bights in { $passes ->
         [one] 1 pass
@@ -199,7 +199,7 @@ rig-with-what = No tube and cord are given: add them, such as --tube 45mm --rows
 
 ## Why nothing fits, and what would
 
-fit-cord-thick = Nothing fits: a cord of { $cord } is thicker than the object of { $object }; use a thinner cord.
+fit-cord-thick = Nothing fits: a cord of { $cord } is thicker than what it goes round, { $object }; use a thinner cord.
 # $cord: a cord with which it goes round, or none.
 fit-too-many-cords = The cords of this knot do not go round the object side by side: { $cord ->
         [none] take a much thinner cord or a thicker object.
@@ -227,7 +227,7 @@ fit-filtered = Nothing fits what you asked to see, and { $others ->
         [one] one other knot does
        *[other] { $others } other knots do
     }: ask for less at once.
-fit-have-short = Nothing fits the cord at hand: the least that would do is { $least }, and there are { $at_hand }; get more cord, or cover less.
+fit-have-short = Nothing fits the cord at hand: the least that would do is { $least }, and there are { $at_hand }; get more cord, or give it less to cover.
 fit-nothing = Nothing fits: try a thinner cord, another length to be covered, or no particular tube.
 
 ## The knots that fit

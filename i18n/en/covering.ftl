@@ -19,6 +19,11 @@ ask-halves = { $asking ->
         [mat] “{ $given }” is not the size of a mat: give it from edge to edge, such as 150mm, or with its hole, such as 150mm:60mm.
        *[object] “{ $given }” does not say how thick a taper is: give both ends with one colon between, such as 30mm:24mm.
     }
+# $asking: any of the lengths of which there is one. $example: such a length.
+ask-one-length = “{ $given }” is two lengths, and { $asking ->
+        [ball] a ball has one diameter
+       *[other] there is only one here
+    }: give one, such as { $example }.
 ask-taper-length = A taper needs the length over which it gets thinner and none is given: give it as the length to be covered, such as 120mm.
 ask-end-thin = The thin end of the taper, { $end }, is thinner than the cord of { $cord }: use a thinner cord, or let the knot end where the object is thicker.
 ask-hole-wide = A hole of { $hole } does not go into a mat of { $outer }: give the outer edge first and then the hole, such as 150mm:60mm.
@@ -49,6 +54,7 @@ ask-mat-tube = A mat is tied flat on a board and takes no { $asking ->
        *[tube-length] length of a tube
     }: leave that out.
 
+ask-mat-in-place = A mat is always tied where it stays, on its board: leave out --in-place.
 order-not-on-stick = Neither a mat nor a ball sits on a stick with other knots: leave out the length of the stick, or put this piece into an order of its own.
 
 ## The knots that fit

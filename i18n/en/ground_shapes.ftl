@@ -23,6 +23,8 @@ shape-ball-full = { $leads } leads and { $bights } bights are more than a ball o
            *[other] , or at most { $most_bights } bights
         }
     }, or a ball of { $ball_from }, or a thinner cord.
+# $cord_to: the thickest cord that does.
+shape-ball-small = A cord of { $cord } is too thick to bend round a ball of { $ball }: use a cord of { $cord_to } at the most, or a ball of at least { $ball_from }.
 shape-mat-full = { $leads } leads and { $bights } bights do not go into a mat of { $outer }: use { $most_leads ->
         [0] { $most_bights ->
             [0] fewer leads and bights
@@ -58,6 +60,26 @@ kit-board-say-brief = A board of cork or soft wood, at least { $across } across.
 kit-board-say-teach = You will need, { $number } of { $items }: a board of cork or soft wood, at least { $across } across. Press next when you have it. The mat is tied flat on it, round pins that are pushed in.
 kit-board-show = Board of cork or soft wood, { $across } across
 kit-board-note = The pins go into it
+
+# The printed sheet of a board. $pages: of A4.
+# Example: You will need, 5 of 12: the printed sheet for the pins, 2 pages of A4 at true size. …
+kit-sheet-say = You will need, { $number } of { $items }: the printed sheet for the pins, { $pages ->
+        [one] 1 page of A4
+       *[other] { $pages } pages of A4
+    } at true size. Press next when you have it.
+kit-sheet-say-brief = The printed sheet for the pins, { $pages ->
+        [one] 1 page of A4
+       *[other] { $pages } pages of A4
+    } at true size.
+kit-sheet-say-teach = You will need, { $number } of { $items }: the printed sheet for the pins, { $pages ->
+        [one] 1 page of A4
+       *[other] { $pages } pages of A4
+    } at true size. Press next when you have it. Print it from the papers of this tie, and measure its line: a printer that scales moves every pin.
+kit-sheet-show = Printed sheet, { $pages ->
+        [one] 1 page
+       *[other] { $pages } pages
+    }
+kit-sheet-note = At true size, from the papers of this tie
 
 # $bottom, $top: from mark to mark at either rim. $outer, $inner: across the circles of pins.
 card-tapes-apart = The marks of one rim stand { $bottom } apart, those of the other { $top }, measured round the object.

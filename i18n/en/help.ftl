@@ -26,7 +26,7 @@ help-shelf-restore = Put all ties of a backup on the shelf; none that is there i
 help-shelf-delete = Take a tie off the shelf
 help-shelf-undo = Bring a deleted tie back
 help-sheet-card = The knot, its facts and every leg as a table
-help-sheet-strip = Pin numbers and hole marks at true size, to be laid round the tube
+help-sheet-strip = Pin numbers and hole marks at true size, to be laid round the tube; of a mat the sheet for its board, in place the strips of marks
 help-sheet-stage = The picture at one step
 help-sheet-reel = The whole tie as a moving picture, leg by leg, with its words
 

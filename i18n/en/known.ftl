@@ -5,13 +5,13 @@ plan-knot = Knot you have in mind
 # Said when the field is come to. $state: empty or typed. $text: what is typed there.
 # Example: Knot you have in mind: 5 7. Leads, then bights.
 known-field = { $state ->
-        [empty] Knot you have in mind: none. Type its leads and its bights to hear what it comes to on this object.
+        [empty] Knot you have in mind: none. Type its leads and its bights to hear what it comes to here.
        *[typed] Knot you have in mind: { $text }. Leads, then bights.
     }
 # $given: what is typed there.
 known-unread = “{ $given }” names no knot: type its leads and its bights, each from 2 to 60, such as 5 7.
 # Above what it comes to; and above the cards of other knots, where it does not do.
-known-heading = Your knot on this object
+known-heading = Your knot here
 known-others = It does not do. These would:
 # What it comes to in so many passes. $verdict: covers, any (no length to cover is named), narrow, wide,
 # round (it does not go round), tube or cord. $drawn: tight, eased or open. Lengths: $tight and $widest

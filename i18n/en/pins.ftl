@@ -45,7 +45,7 @@ laced-say = { $row ->
        *[other] This cord is laced through those that lie there already: each leg runs midway between two legs of theirs.
     }
 laced-say-brief = { $row ->
-        [1] Pins in { $rows } rows at each rim, in line.
+        [1] { $rows } rows of { -pins } at each rim, in line.
        *[other] Laced through the cords that lie there.
     }
 laced-say-teach = { $row ->
@@ -56,7 +56,7 @@ laced-say-teach = { $row ->
        *[other] This cord is laced through those that lie there already: each leg runs midway between two legs of theirs, and crosses them and itself in the order that is told. Where two cords have been crossed the same way, one after the other, the work begins to look like a herringbone.
     }
 laced-show = { $row ->
-        [1] Pins in { $rows } rows at each rim, in line
+        [1] { $rows } rows of { -pins } at each rim, in line
        *[other] Laced through the cords that lie there
     }
 

@@ -179,12 +179,13 @@ kit-picks-show = { $count ->
     }
 kit-picks-note = To open the crossings
 
-# What is used on the way. $tool: marker, ruler, blade, dish or sealing (a flame or glue for the ends).
+# What is used on the way. $tool: marker, ruler, blade, dish, needle (for a mat) or sealing (a flame or glue for the ends).
 kit-tool-say = You will need, { $number } of { $items }: { $tool ->
         [marker] a pen that writes on tape. Press next when you have it.
         [ruler] a ruler. Press next when you have it.
         [blade] a sharp knife, or scissors. Press next when you have it.
         [dish] a dish for the pins. Press next when you have it.
+        [needle] a needle and strong thread, or glue. Press next when you have it.
        *[sealing] a lighter for cord that melts, or glue for natural fibre. Press next when you have it.
     }
 kit-tool-say-brief = { $tool ->
@@ -192,6 +193,7 @@ kit-tool-say-brief = { $tool ->
         [ruler] A ruler.
         [blade] A sharp knife, or scissors.
         [dish] A dish for the pins.
+        [needle] A needle and strong thread, or glue.
        *[sealing] A lighter for cord that melts, or glue for natural fibre.
     }
 kit-tool-say-teach = You will need, { $number } of { $items }: { $tool ->
@@ -199,6 +201,7 @@ kit-tool-say-teach = You will need, { $number } of { $items }: { $tool ->
         [ruler] a ruler. Press next when you have it. You measure the cord with it, and where the pins go.
         [blade] a sharp knife, or scissors. Press next when you have it. With it you cut the cord, and at the very end its ends.
         [dish] a dish for the pins. Press next when you have it. Pins that come out go there: a lost one is found by a bare foot.
+        [needle] a needle and strong thread, or glue. Press next when you have it. With it you fix the crossings of the mat, on the underside.
        *[sealing] a lighter for cord that melts, or glue for natural fibre. Press next when you have it. It keeps the cut ends from fraying.
     }
 kit-tool-show = { $tool ->
@@ -206,6 +209,7 @@ kit-tool-show = { $tool ->
         [ruler] Ruler
         [blade] Knife or scissors
         [dish] Dish for the pins
+        [needle] Needle and thread, or glue
        *[sealing] Lighter or glue
     }
 kit-tool-note = { $tool ->

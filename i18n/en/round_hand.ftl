@@ -6,7 +6,7 @@ start-tied = Tied
 start-tied-tube = on a tube
 start-tied-hand = round the hand
 
-# What the knot comes to, as start-facts, where it is tied round the hand. $strands is one here.
+# What the knot comes to, as start-facts, where it is tied round the hand. $strands is one here. $cord: a length with its unit.
 start-facts-round-hand = { $leads } lead { $bights } bight round your hand, without tube and pins, { $tucks ->
         [one] 1 tuck
        *[other] { $tucks } tucks
@@ -16,22 +16,28 @@ start-facts-round-hand = { $leads } lead { $bights } bight round your hand, with
     }. { $hand ->
         [left] Your right hand holds, the palm towards you, and your left hand ties.
        *[right] Your left hand holds, the palm towards you, and your right hand ties.
-    } Keep the cord loose round your fingers.{ $uneven ->
+    } Take { $cord } of cord; have tape, a blade, and a lighter or glue at hand. Keep the cord loose round your fingers: tight, it stops their blood.{ $uneven ->
         [yes] { " " }The pattern breaks at the edges in this weave.
        *[no] { "" }
     }
 
-# Why a knot is not tied round the hand, and what to do.
+# Why a knot is not tied round the hand, and what to do. $small: yes where it is small enough, and yet not told so.
 knot-not-round-hand = { $leads } lead { $bights } bight{ $nested ->
         [one] { "" }
        *[other] , { $nested } nested,
     } in { $passes ->
         [one] 1 pass
        *[other] { $passes } passes
-    } is more than four fingers hold: round the hand take 3 lead 4 bight, 3 lead 5 bight, 4 lead 5 bight or 5 lead 4 bight in up to 3 passes, and tie this one on a tube with pins.
+    } { $small ->
+        [yes] is none of the knots that are told by the fingers
+       *[no] is more than four fingers hold
+    }: round the hand take 3 lead 4 bight, 3 lead 5 bight, 4 lead 5 bight or 5 lead 4 bight in up to 3 passes, and tie this one on a tube with pins.
 
 # Tube, cord or object were named for a knot that is tied round the hand.
 round-hand-without-tube = Round the hand there is no tube to rig: leave out tube, cord and object, or leave out --round-hand.
+
+# There are no pins to mark.
+round-hand-no-strip = Round the hand there are no pins, and so no strip to mark them: print the card, which names the finger for every bight, with marlinspeak sheet card --round-hand.
 
 # The help of the option.
 help-round-hand = Tie it round your hand, without tube and pins: 3 lead 4 bight, 3 lead 5 bight, 4 lead 5 bight and 5 lead 4 bight in up to 3 passes

@@ -56,7 +56,7 @@ shelf-tie-say = { $number } of { $ties }. { $named ->
            *[waiting] { "" }
         } { $phase ->
             [kit] Gathering what is needed
-            [rig] Rigging the tube
+            [rig] Rigging
             [lead] Lead pass
             [follow] { $pass ->
                 [2] Second pass

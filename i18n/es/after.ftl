@@ -12,9 +12,13 @@ lift-say = { $task ->
         [slide-ring] Si hay un anillo { -at-top }, deslízalo hacia arriba hasta sacarlo del tubo. Los senos se quedan como están.
         [bottom-pins] Sujeta el nudo con una mano y quita las { $pins } clavijas { -of-bottom }.
         [over-ball] Desliza el nudo hacia arriba hasta sacarlo del tubo, y pásalo sobre la bola sin voltearlo. Por el camino los bordes se cierran, y el medio queda tan ancho como está.
-        [marks] Saca las cintas de debajo de los cabos, poco a poco, una tras otra. El nudo se queda donde está.
-        [draw-pins] Saca los alfileres en T uno a uno, primero los del borde, y con la otra mano mantén plano el salvamanteles. Déjalos en un plato.
-       *[slip-off] Desliza el nudo hacia arriba hasta sacarlo del tubo, y pásalo al objeto sin voltearlo. Gíralo hasta que los chicotes salgan donde quieras.
+        [marks] Despega los trocitos de cinta de los senos. Luego saca las cintas de debajo de los cabos, poco a poco, una tras otra. El nudo se queda donde está.
+        [draw-pins] Saca los alfileres en T uno a uno, de fuera hacia dentro, y con la otra mano mantén plano el salvamanteles. Déjalos en un plato.
+       *[slip-off] Desliza el nudo hacia arriba hasta sacarlo del tubo, y pásalo al objeto sin voltearlo. Gíralo hasta que los chicotes salgan donde quieras.{ $thick ->
+            [bottom] { " " }El borde del pie va al extremo grueso.
+            [top] { " " }El borde de la cabeza va al extremo grueso.
+           *[none] { "" }
+        }
     }
 
 lift-say-brief = { $task ->
@@ -23,9 +27,13 @@ lift-say-brief = { $task ->
         [slide-ring] Fuera el anillo { -of-top }, si lo hay.
         [bottom-pins] Fuera las { $pins } clavijas { -of-bottom }.
         [over-ball] Pasa el nudo sobre la bola, sin voltearlo.
-        [marks] Cintas fuera de debajo de los cabos.
-        [draw-pins] Alfileres fuera uno a uno, { $pins } de cada círculo, todo plano.
-       *[slip-off] Pasa el nudo al objeto, sin voltearlo.
+        [marks] Trocitos fuera de los senos, cintas fuera de debajo de los cabos.
+        [draw-pins] Alfileres fuera uno a uno, los { $all }, todo plano.
+       *[slip-off] Pasa el nudo al objeto, sin voltearlo.{ $thick ->
+            [bottom] { " " }El borde del pie va al extremo grueso.
+            [top] { " " }El borde de la cabeza va al extremo grueso.
+           *[none] { "" }
+        }
     }
 
 lift-say-teach = { $task ->
@@ -34,9 +42,13 @@ lift-say-teach = { $task ->
         [slide-ring] Si hay un anillo { -at-top }, deslízalo hacia arriba hasta sacarlo del tubo. Ve despacio, para que no arrastre ningún seno.
         [bottom-pins] Sujeta el nudo con una mano para que no salte, y quita las { $pins } clavijas { -of-bottom }.
         [over-ball] Desliza el nudo hacia arriba hasta sacarlo del tubo, y pásalo sobre la bola sin voltearlo y sin que se retuerza. Por el camino los bordes se cierran, y el medio queda tan ancho como está: eso lo sujeta en la bola mientras lo igualas.
-        [marks] Saca las cintas de debajo de los cabos, poco a poco, una tras otra. El nudo se queda donde está. La cinta que no salga se corta entre dos senos y se saca a trozos.
-        [draw-pins] Saca los alfileres en T uno a uno, primero los del borde, y déjalos en un plato. Con la otra mano mantén plano el salvamanteles: lo que se suelta de golpe salta y pierde su orden.
-       *[slip-off] Desliza el nudo hacia arriba hasta sacarlo del tubo, y pásalo al objeto sin voltearlo y sin que se retuerza. Está flojo, como debe ser. Gíralo hasta que los chicotes salgan donde quieras.
+        [marks] Despega los trocitos de cinta de los senos. Luego saca las cintas de debajo de los cabos, poco a poco, una tras otra. El nudo se queda donde está. La cinta que no salga se corta entre dos senos y se saca a trozos.
+        [draw-pins] Saca los alfileres en T uno a uno, de fuera hacia dentro, y déjalos en un plato. Con la otra mano mantén plano el salvamanteles: lo que se suelta de golpe salta y pierde su orden.
+       *[slip-off] Desliza el nudo hacia arriba hasta sacarlo del tubo, y pásalo al objeto sin voltearlo y sin que se retuerza. Está flojo, como debe ser. Gíralo hasta que los chicotes salgan donde quieras.{ $thick ->
+            [bottom] { " " }El borde del pie va al extremo grueso.
+            [top] { " " }El borde de la cabeza va al extremo grueso.
+           *[none] { "" }
+        }
     }
 
 lift-show = { $task ->
@@ -56,9 +68,13 @@ lift-show-note = { $task ->
         [slide-ring] Los senos se quedan como están
         [bottom-pins] Son { $pins }; sujeta el nudo con una mano
         [over-ball] Sin voltearlo: los bordes se cierran, el medio queda
-        [marks] De debajo de los cabos; el nudo se queda
-        [draw-pins] { $pins } de cada círculo, uno a uno; todo plano
-       *[slip-off] Sin voltearlo, con los chicotes donde quieras
+        [marks] Trocitos fuera de los senos, cintas de debajo de los cabos; el nudo se queda
+        [draw-pins] Los { $all }, uno a uno; todo plano
+       *[slip-off] Sin voltearlo, con los chicotes donde quieras{ $thick ->
+            [bottom] , el borde del pie va al extremo grueso
+            [top] , el borde de la cabeza va al extremo grueso
+           *[none] { "" }
+        }
     }
 
 ## Fairing. $round of $rounds: how often the knot is gone through. $known: yes when $draw says what

@@ -177,7 +177,7 @@ rig-pins-too-close = Con { $bights } clavijas, este tubo deja { $gap } entre ell
        *[other] , o clavijas de { $pin } de grueso como mucho
     }.
 rig-tube-short = Este nudo ocupa con sus anillos { $needed } del tubo, que tiene { $length } de largo: usa un tubo más largo, o un nudo de menos ramales.
-shape-cord-thick = Un cabo de { $cord } es más grueso que el objeto de { $object }: usa un cabo de { $object } como mucho.
+shape-cord-thick = Un cabo de { $cord } es más grueso que aquello que rodea, { $object }: usa un cabo de { $object } como mucho.
 # $cord_below: a cord thinner than this does, or none.
 shape-too-full = { $bights } senos en { $passes ->
         [one] 1 pasada
@@ -199,7 +199,7 @@ rig-with-what = No se dan tubo ni cabo: añádelos, por ejemplo --tube 45mm --ro
 
 ## Why nothing fits, and what would
 
-fit-cord-thick = Nada encaja: un cabo de { $cord } es más grueso que el objeto de { $object }; usa un cabo más fino.
+fit-cord-thick = Nada encaja: un cabo de { $cord } es más grueso que aquello que rodea, { $object }; usa un cabo más fino.
 # $cord: a cord with which it goes round, or none.
 fit-too-many-cords = Los cabos de este nudo no dan la vuelta al objeto uno al lado de otro: { $cord ->
         [none] usa un cabo mucho más fino o un objeto más grueso.
@@ -227,7 +227,7 @@ fit-filtered = Nada encaja con lo que pides ver, y { $others ->
         [one] otro nudo sí encaja
        *[other] otros { $others } nudos sí encajan
     }: pide menos cosas a la vez.
-fit-have-short = Nada encaja con el cabo disponible: lo mínimo que serviría es { $least }, y hay { $at_hand }; consigue más cabo, o cubre menos.
+fit-have-short = Nada encaja con el cabo disponible: lo mínimo que serviría es { $least }, y hay { $at_hand }; consigue más cabo, o dale menos que cubrir.
 fit-nothing = Nada encaja: prueba con un cabo más fino, con otro largo que cubrir, o sin un tubo determinado.
 
 ## The knots that fit

@@ -19,6 +19,11 @@ ask-halves = { $asking ->
         [mat] «{ $given }» no es el tamaño de un salvamanteles: dalo de borde a borde, por ejemplo 150mm, o con su hueco, por ejemplo 150mm:60mm.
        *[object] «{ $given }» no dice qué grueso tiene una pieza que se afina: da los dos extremos con dos puntos en medio, por ejemplo 30mm:24mm.
     }
+# $asking: any of the lengths of which there is one. $example: such a length.
+ask-one-length = «{ $given }» son dos largos, y { $asking ->
+        [ball] una bola tiene un solo diámetro
+       *[other] aquí solo hay uno
+    }: da uno, por ejemplo { $example }.
 ask-taper-length = Una pieza que se afina necesita el largo en el que lo hace y no se da ninguno: dalo como largo que se va a cubrir, por ejemplo 120mm.
 ask-end-thin = El extremo fino, de { $end }, es más fino que el cabo de { $cord }: usa un cabo más fino, o deja que el nudo acabe donde el objeto es más grueso.
 ask-hole-wide = Un hueco de { $hole } no cabe en un salvamanteles de { $outer }: da primero el borde de fuera y luego el hueco, por ejemplo 150mm:60mm.
@@ -49,6 +54,7 @@ ask-mat-tube = Un salvamanteles se hace plano sobre una tabla y no lleva { $aski
        *[tube-length] largo de tubo
     }: quita eso.
 
+ask-mat-in-place = Un salvamanteles se hace siempre donde se queda, en su tabla: quita --in-place.
 order-not-on-stick = Ni un salvamanteles ni una bola van en un palo con otros nudos: quita el largo del palo, o pon esta pieza en un pedido aparte.
 
 ## The knots that fit

@@ -12,27 +12,47 @@ draw-through-show = { $known ->
 
 fair-way-say = { $way ->
         [ball] Ajusta primero el medio de la bola, y al final los dos bordes, para que se cierren sobre los polos.
-        [taper] Ajusta primero el extremo grueso, y al final el delgado: lo que está flojo se va hacia el delgado.
+        [taper] Ajusta primero el extremo grueso, el { -of-bottom }, y al final el delgado: lo que está flojo se va hacia el delgado.
+        [taper-down] Ajusta primero el extremo grueso, el { -of-top }, y al final el delgado: lo que está flojo se va hacia el delgado.
        *[mat] Mantenlo plano, y ajusta primero el círculo del borde, y al final el del hueco.
     }
 fair-way-show = { $way ->
         [ball] Del medio de la bola a los polos
         [taper] Del extremo grueso al delgado
+        [taper-down] Del extremo grueso al delgado
        *[mat] Del borde al hueco, todo plano
     }
 
 # Se prepara una tabla. Argumentos como en inglés.
-rig-board-say = Pon la hoja impresa plana en la tabla y sujétala con cinta. Clava un alfiler en T en cada marca del círculo de fuera, de { $outer } de ancho, y del de dentro, de { $inner }: { $pins } en cada uno, un poco inclinados hacia el lado contrario del nudo. { $staggered ->
+rig-board-say = Pon la hoja impresa plana en la tabla y sujétala con cinta. Clava un alfiler en T en cada marca { $rows ->
+        [one] del círculo de fuera, de { $outer } de ancho, y del de dentro, de { $inner }: { $pins } en cada uno,
+       *[other] de los { $rows } círculos del borde, el de más afuera de { $outer } de ancho, y de los { $rows } del hueco, el de más adentro de { $inner }: { $pins } en cada uno, { $all } en total,
+    } un poco inclinados hacia el lado contrario del nudo. { $rows ->
+        [one] { "" }
+       *[other] Los de un mismo número están en línea.
+    } { $staggered ->
         [yes] La clavija 1 del hueco está a medio camino entre la 1 y la 2 del borde.
        *[no] La clavija 1 del hueco está en línea con la clavija 1 del borde.
     }
-rig-board-say-brief = Hoja impresa en la tabla. Alfileres en T en las marcas, { $pins } en cada círculo. { $staggered ->
+rig-board-say-brief = Hoja impresa en la tabla. Alfileres en T en las marcas, { $rows ->
+        [one] { $pins } en cada círculo.
+       *[other] { $circles } círculos de { $pins }, { $all } en total.
+    } { $staggered ->
         [yes] La clavija 1 del hueco está a medio camino entre la 1 y la 2 del borde.
        *[no] La clavija 1 del hueco está en línea con la clavija 1 del borde.
     }
-rig-board-say-teach = Pon la hoja impresa plana en la tabla y sujétala con cinta. Clava un alfiler en T en cada marca del círculo de fuera, de { $outer } de ancho, y del de dentro, de { $inner }: { $pins } en cada uno, un poco inclinados hacia el lado contrario del nudo. { $staggered ->
+rig-board-say-teach = Pon la hoja impresa plana en la tabla y sujétala con cinta. Clava un alfiler en T en cada marca { $rows ->
+        [one] del círculo de fuera, de { $outer } de ancho, y del de dentro, de { $inner }: { $pins } en cada uno,
+       *[other] de los { $rows } círculos del borde, el de más afuera de { $outer } de ancho, y de los { $rows } del hueco, el de más adentro de { $inner }: { $pins } en cada uno, { $all } en total,
+    } un poco inclinados hacia el lado contrario del nudo. { $rows ->
+        [one] { "" }
+       *[other] Los de un mismo número están en línea.
+    } { $staggered ->
         [yes] La clavija 1 del hueco está a medio camino entre la 1 y la 2 del borde.
        *[no] La clavija 1 del hueco está en línea con la clavija 1 del borde.
     } Estos alfileres son las clavijas de los pasos. Inclinados así sujetan el cabo, y lo sueltan cuando se sacan.
-rig-board-show = Alfileres en T en dos círculos, { $pins } en cada uno
+rig-board-show = { $rows ->
+        [one] Alfileres en T en dos círculos, { $pins } en cada uno
+       *[other] Alfileres en T en { $circles } círculos, { $pins } en cada uno
+    }
 rig-board-note = De { $outer } y { $inner } de ancho, en las marcas de la hoja

@@ -23,6 +23,8 @@ shape-ball-full = { $leads } ramales y { $bights } senos son más de lo que admi
            *[other] , o como mucho { $most_bights } senos
         }
     }, o una bola de { $ball_from }, o un cabo más fino.
+# $cord_to: the thickest cord that does.
+shape-ball-small = Un cabo de { $cord } es demasiado grueso para doblarse alrededor de una bola de { $ball }: usa un cabo de { $cord_to } como mucho, o una bola de { $ball_from } por lo menos.
 shape-mat-full = { $leads } ramales y { $bights } senos no caben en un salvamanteles de { $outer }: usa { $most_leads ->
         [0] { $most_bights ->
             [0] menos ramales y menos senos
@@ -58,6 +60,25 @@ kit-board-say-brief = Una tabla de corcho o de madera blanda, de { $across } de 
 kit-board-say-teach = Necesitas, { $number } de { $items }: una tabla de corcho o de madera blanda, de { $across } de ancho como mínimo. Pulsa siguiente cuando la tengas. El salvamanteles se hace plano sobre ella, alrededor de alfileres clavados.
 kit-board-show = Tabla de corcho o de madera blanda, { $across } de ancho
 kit-board-note = En ella se clavan los alfileres
+
+# The printed sheet of a board. $pages: of A4.
+kit-sheet-say = Necesitas, { $number } de { $items }: la hoja impresa para los alfileres, { $pages ->
+        [one] 1 página A4
+       *[other] { $pages } páginas A4
+    } a tamaño real. Pulsa siguiente cuando la tengas.
+kit-sheet-say-brief = La hoja impresa para los alfileres, { $pages ->
+        [one] 1 página A4
+       *[other] { $pages } páginas A4
+    } a tamaño real.
+kit-sheet-say-teach = Necesitas, { $number } de { $items }: la hoja impresa para los alfileres, { $pages ->
+        [one] 1 página A4
+       *[other] { $pages } páginas A4
+    } a tamaño real. Pulsa siguiente cuando la tengas. Imprímela desde los papeles de este nudo, y mide su línea: una impresora que reduce mueve todas las marcas.
+kit-sheet-show = Hoja impresa, { $pages ->
+        [one] 1 página
+       *[other] { $pages } páginas
+    }
+kit-sheet-note = A tamaño real, desde los papeles de este nudo
 
 # $bottom, $top: from mark to mark at either rim. $outer, $inner: across the circles of pins.
 card-tapes-apart = Las marcas de un borde van a { $bottom } una de otra, y las del otro a { $top }, midiendo alrededor del objeto.

@@ -26,7 +26,7 @@ help-shelf-restore = Poner en el estante todos los nudos de una copia; no se sob
 help-shelf-delete = Quitar un nudo del estante
 help-shelf-undo = Recuperar un nudo borrado
 help-sheet-card = El nudo, sus datos y todos los tramos en una tabla
-help-sheet-strip = Números de las clavijas y marcas de los agujeros a tamaño real, para rodear con ellos el tubo
+help-sheet-strip = Números de las clavijas y marcas de los agujeros a tamaño real, para rodear con ellos el tubo; de un salvamanteles, la hoja de su tabla; en su sitio, las tiras de marcas
 help-sheet-stage = El dibujo de un paso
 help-sheet-reel = El nudo entero como imagen en movimiento, tramo a tramo, con sus palabras
 

@@ -5,13 +5,13 @@ plan-knot = El nudo que tienes en mente
 # Said when the field is come to. $state: empty or typed. $text: what is typed there.
 # Example: El nudo que tienes en mente: 5 7. Primero los ramales, luego los senos.
 known-field = { $state ->
-        [empty] El nudo que tienes en mente: ninguno. Escribe sus ramales y sus senos y oirás qué da sobre este objeto.
+        [empty] El nudo que tienes en mente: ninguno. Escribe sus ramales y sus senos y oirás qué da aquí.
        *[typed] El nudo que tienes en mente: { $text }. Primero los ramales, luego los senos.
     }
 # $given: what is typed there.
 known-unread = «{ $given }» no nombra ningún nudo: escribe sus ramales y sus senos, de 2 a 60 cada uno, por ejemplo 5 7.
 # Above what it comes to; and above the cards of other knots, where it does not do.
-known-heading = Tu nudo sobre este objeto
+known-heading = Tu nudo aquí
 known-others = No sirve. Estos sí:
 # What it comes to in so many passes. $verdict: covers, any (no length to cover is named), narrow, wide,
 # round (it does not go round), tube or cord. $drawn: tight, eased or open. Lengths: $tight and $widest

@@ -46,7 +46,7 @@ laced-say = { $row ->
        *[other] Este cabo se entrelaza con los que ya están: cada tramo va por el medio entre dos tramos de ellos.
     }
 laced-say-brief = { $row ->
-        [1] Clavijas en { $rows } filas en cada borde, en línea.
+        [1] { $rows } filas de { -pins } en cada borde, en línea.
        *[other] Entrelazado con los cabos que ya están.
     }
 laced-say-teach = { $row ->
@@ -57,7 +57,7 @@ laced-say-teach = { $row ->
        *[other] Este cabo se entrelaza con los que ya están: cada tramo va por el medio entre dos tramos de ellos, y los cruza y se cruza consigo mismo en el orden que se dice. Donde se han cruzado dos cabos seguidos de la misma manera, empieza a verse una espiga.
     }
 laced-show = { $row ->
-        [1] Clavijas en { $rows } filas en cada borde, en línea
+        [1] { $rows } filas de { -pins } en cada borde, en línea
        *[other] Entrelazado con los cabos que ya están
     }
 

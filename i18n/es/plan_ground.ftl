@@ -30,7 +30,7 @@ plan-measure-wanted = { $covered ->
         [round] ¿Qué grosor tiene el objeto? Mídelo de lado a lado, o alrededor con una cinta.
         [taper] ¿Qué grosor tiene en cada extremo? Da los dos con dos puntos en medio, primero el del pie, como 32:26 mm.
         [ball] ¿Qué diámetro tiene la bola?
-       *[mat] ¿Qué tamaño tendrá el salvamanteles de borde a borde? El agujero va tras dos puntos, como 150:60 mm.
+       *[mat] ¿Qué tamaño tendrá el salvamanteles de borde a borde? El hueco va tras dos puntos, como 150:60 mm.
     }
 plan-taper = Sus dos extremos, primero el pie
 plan-ball = Su diámetro

@@ -193,12 +193,13 @@ kit-picks-show = { $count ->
     }
 kit-picks-note = Para abrir los cruces
 
-# What is used on the way. $tool: marker, ruler, blade, dish or sealing (a flame or glue for the ends).
+# What is used on the way. $tool: marker, ruler, blade, dish, needle (for a mat) or sealing (a flame or glue for the ends).
 kit-tool-say = Necesitas, { $number } de { $items }: { $tool ->
         [marker] un rotulador o marcador que escriba sobre cinta. Pulsa siguiente cuando lo tengas.
         [ruler] una regla. Pulsa siguiente cuando la tengas.
         [blade] un cuchillo bien afilado, o tijeras. Pulsa siguiente cuando lo tengas.
         [dish] un plato para las clavijas. Pulsa siguiente cuando lo tengas.
+        [needle] una aguja e hilo fuerte, o pegamento. Pulsa siguiente cuando lo tengas.
        *[sealing] un encendedor si el cabo se funde, o pegamento si es de fibra natural. Pulsa siguiente cuando lo tengas.
     }
 kit-tool-say-brief = { $tool ->
@@ -206,6 +207,7 @@ kit-tool-say-brief = { $tool ->
         [ruler] Una regla.
         [blade] Un cuchillo bien afilado, o tijeras.
         [dish] Un plato para las clavijas.
+        [needle] Una aguja e hilo fuerte, o pegamento.
        *[sealing] Un encendedor si el cabo se funde, o pegamento si es de fibra natural.
     }
 kit-tool-say-teach = Necesitas, { $number } de { $items }: { $tool ->
@@ -213,6 +215,7 @@ kit-tool-say-teach = Necesitas, { $number } de { $items }: { $tool ->
         [ruler] una regla. Pulsa siguiente cuando la tengas. Con ella mides el cabo, y dónde van las clavijas.
         [blade] un cuchillo bien afilado, o tijeras. Pulsa siguiente cuando lo tengas. Con él cortas el cabo y, al final, sus chicotes.
         [dish] un plato para las clavijas. Pulsa siguiente cuando lo tengas. Ahí van las clavijas que quitas: la que se pierde la encuentra un pie descalzo.
+        [needle] una aguja e hilo fuerte, o pegamento. Pulsa siguiente cuando lo tengas. Con eso fijas los cruces por la cara de abajo.
        *[sealing] un encendedor si el cabo se funde, o pegamento si es de fibra natural. Pulsa siguiente cuando lo tengas. Así no se deshilachan los chicotes.
     }
 kit-tool-show = { $tool ->
@@ -220,6 +223,7 @@ kit-tool-show = { $tool ->
         [ruler] Regla
         [blade] Cuchillo o tijeras
         [dish] Plato para las clavijas
+        [needle] Aguja e hilo, o pegamento
        *[sealing] Encendedor o pegamento
     }
 kit-tool-note = { $tool ->

@@ -6,7 +6,7 @@ start-tied = Se hace
 start-tied-tube = en un tubo
 start-tied-hand = en la mano
 
-# What the knot comes to, as start-facts, where it is tied round the hand. $strands is one here.
+# What the knot comes to, as start-facts, where it is tied round the hand. $strands is one here. $cord: a length with its unit.
 start-facts-round-hand = { $leads } ramales y { $bights } senos alrededor de la mano, sin tubo ni clavijas, { $tucks ->
         [one] 1 paso por debajo
        *[other] { $tucks } pasos por debajo
@@ -16,22 +16,28 @@ start-facts-round-hand = { $leads } ramales y { $bights } senos alrededor de la 
     }. { $hand ->
         [left] La mano derecha sostiene, con la palma hacia ti, y la izquierda teje.
        *[right] La mano izquierda sostiene, con la palma hacia ti, y la derecha teje.
-    } Deja el cabo flojo en los dedos.{ $uneven ->
+    } Toma { $cord } de cabo, y ten a mano cinta, algo que corte y encendedor o pegamento. Deja el cabo flojo en los dedos: apretado, les corta la sangre.{ $uneven ->
         [yes] { " " }Con este tejido el dibujo se rompe en los bordes.
        *[no] { "" }
     }
 
-# Why a knot is not tied round the hand, and what to do.
+# Why a knot is not tied round the hand, and what to do. $small: yes where it is small enough, and yet not told so.
 knot-not-round-hand = { $leads } ramales y { $bights } senos{ $nested ->
         [one] { "" }
        *[other] , { $nested } anidados,
     } en { $passes ->
         [one] 1 pasada
        *[other] { $passes } pasadas
-    } es más de lo que sujetan cuatro dedos: en la mano haz 3 ramales con 4 o 5 senos, 4 ramales con 5 senos o 5 ramales con 4 senos, en 3 pasadas como mucho, y este hazlo en un tubo con clavijas.
+    } { $small ->
+        [yes] no es ninguno de los nudos que se dictan por los dedos
+       *[no] es más de lo que sujetan cuatro dedos
+    }: en la mano haz 3 ramales con 4 o 5 senos, 4 ramales con 5 senos o 5 ramales con 4 senos, en 3 pasadas como mucho, y este hazlo en un tubo con clavijas.
 
 # Tube, cord or object were named for a knot that is tied round the hand.
 round-hand-without-tube = En la mano no hay tubo que preparar: quita tubo, cabo y objeto, o quita --round-hand.
+
+# There are no pins to mark.
+round-hand-no-strip = En la mano no hay clavijas ni, por tanto, tira que las marque: imprime la ficha, que nombra el dedo de cada seno, con marlinspeak sheet card --round-hand.
 
 # The help of the option.
 help-round-hand = Hacerlo alrededor de la mano, sin tubo ni clavijas: 3 ramales con 4 o 5 senos, 4 ramales con 5 senos y 5 ramales con 4 senos, en 3 pasadas como mucho

@@ -56,7 +56,7 @@ shelf-tie-say = { $number } de { $ties }. { $named ->
            *[waiting] { "" }
         } { $phase ->
             [kit] Reuniendo lo necesario
-            [rig] Aparejando el tubo
+            [rig] Aparejando
             [lead] Pasada guía
             [follow] { $pass ->
                 [2] Segunda pasada

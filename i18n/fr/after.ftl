@@ -15,9 +15,13 @@ lift-say = { $task ->
         [slide-ring] S’il y a une bague { -of-top }, faites-la glisser vers le haut jusqu’à la sortir du tube. Les ganses restent comme elles sont.
         [bottom-pins] Tenez le nœud d’une main, et ôtez les { $pins } { -bottom-pins }.
         [over-ball] Dégagez le nœud du tube par le haut et passez-le sur la boule, sans le retourner. En chemin, ses bords se referment, et son milieu reste aussi large.
-        [marks] Tirez les rubans de dessous les cordons, peu à peu, l’un après l’autre. Le nœud reste où il est.
-        [draw-pins] Ôtez les épingles en T une par une, d’abord celles du bord, et de l’autre main tenez l’ouvrage à plat. Mettez-les dans une coupelle.
-       *[slip-off] Dégagez le nœud du tube par le haut et passez-le sur l’objet, sans le retourner. Tournez-le jusqu’à ce que les extrémités sortent où vous les voulez.
+        [marks] Décollez les morceaux de ruban des ganses. Puis tirez les rubans de dessous les cordons, peu à peu, l’un après l’autre. Le nœud reste où il est.
+        [draw-pins] Ôtez les épingles en T une par une, de dehors en dedans, et de l’autre main tenez l’ouvrage à plat. Mettez-les dans une coupelle.
+       *[slip-off] Dégagez le nœud du tube par le haut et passez-le sur l’objet, sans le retourner. Tournez-le jusqu’à ce que les extrémités sortent où vous les voulez.{ $thick ->
+            [bottom] { " " }Le bord de base va au gros bout.
+            [top] { " " }Le bord de tête va au gros bout.
+           *[none] { "" }
+        }
     }
 
 lift-say-brief = { $task ->
@@ -26,9 +30,13 @@ lift-say-brief = { $task ->
         [slide-ring] Sortez la bague { -of-top }, s’il y en a une.
         [bottom-pins] Ôtez les { $pins } { -bottom-pins }.
         [over-ball] Passez le nœud sur la boule, sans le retourner.
-        [marks] Ôtez les rubans pris sous les cordons.
-        [draw-pins] Ôtez les épingles une par une, { $pins } par cercle, l’ouvrage à plat.
-       *[slip-off] Passez le nœud sur l’objet, sans le retourner.
+        [marks] Décollez les morceaux des ganses, ôtez les rubans pris sous les cordons.
+        [draw-pins] Ôtez les épingles une par une, toutes les { $all }, l’ouvrage à plat.
+       *[slip-off] Passez le nœud sur l’objet, sans le retourner.{ $thick ->
+            [bottom] { " " }Le bord de base va au gros bout.
+            [top] { " " }Le bord de tête va au gros bout.
+           *[none] { "" }
+        }
     }
 
 lift-say-teach = { $task ->
@@ -40,9 +48,13 @@ lift-say-teach = { $task ->
         [slide-ring] S’il y a une bague { -of-top }, faites-la glisser vers le haut jusqu’à la sortir du tube. Allez doucement, pour qu’elle n’entraîne aucune ganse.
         [bottom-pins] Tenez le nœud d’une main pour qu’il ne se détende pas, et ôtez les { $pins } { -bottom-pins }.
         [over-ball] Dégagez le nœud du tube par le haut et passez-le sur la boule, sans le retourner, sans le laisser se tordre. En chemin, ses bords se referment, et son milieu reste aussi large : c’est ce qui le tient sur la boule pendant que vous l’égalisez.
-        [marks] Tirez les rubans pris sous les cordons, peu à peu, l’un après l’autre. Le nœud reste où il est. Un ruban qui ne vient pas se coupe entre deux ganses, et se retire en morceaux.
-        [draw-pins] Ôtez les épingles en T une par une, d’abord celles du bord, et mettez-les dans une coupelle. De l’autre main tenez l’ouvrage à plat : ce qui est lâché d’un coup se détend et perd son ordre.
-       *[slip-off] Dégagez le nœud du tube par le haut et passez-le sur l’objet, sans le retourner, sans le laisser se tordre. Il est lâche, comme il doit l’être. Tournez-le jusqu’à ce que les extrémités sortent où vous les voulez.
+        [marks] Décollez les morceaux de ruban des ganses. Puis tirez les rubans pris sous les cordons, peu à peu, l’un après l’autre. Le nœud reste où il est. Un ruban qui ne vient pas se coupe entre deux ganses, et se retire en morceaux.
+        [draw-pins] Ôtez les épingles en T une par une, de dehors en dedans, et mettez-les dans une coupelle. De l’autre main tenez l’ouvrage à plat : ce qui est lâché d’un coup se détend et perd son ordre.
+       *[slip-off] Dégagez le nœud du tube par le haut et passez-le sur l’objet, sans le retourner, sans le laisser se tordre. Il est lâche, comme il doit l’être. Tournez-le jusqu’à ce que les extrémités sortent où vous les voulez.{ $thick ->
+            [bottom] { " " }Le bord de base va au gros bout.
+            [top] { " " }Le bord de tête va au gros bout.
+           *[none] { "" }
+        }
     }
 
 lift-show = { $task ->
@@ -65,9 +77,13 @@ lift-show-note = { $task ->
         [slide-ring] Les ganses restent comme elles sont
         [bottom-pins] Il y en a { $pins } ; tenez le nœud d’une main
         [over-ball] Sans le retourner : les bords se referment, le milieu reste
-        [marks] Pris sous les cordons ; le nœud reste
-        [draw-pins] { $pins } par cercle, une par une ; tenez l’ouvrage à plat
-       *[slip-off] Sans le retourner, les extrémités où vous les voulez
+        [marks] Morceaux décollés des ganses, rubans pris sous les cordons ; le nœud reste
+        [draw-pins] Toutes les { $all }, une par une ; tenez l’ouvrage à plat
+       *[slip-off] Sans le retourner, les extrémités où vous les voulez{ $thick ->
+            [bottom] , le bord de base va au gros bout
+            [top] , le bord de tête va au gros bout
+           *[none] { "" }
+        }
     }
 
 ## Fairing. $round of $rounds: how often the knot is gone through. $known: yes when $draw

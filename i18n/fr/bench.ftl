@@ -177,7 +177,7 @@ rig-pins-too-close = Sur ce tube, { $bights } picots laissent { $gap } entre eux
        *[other] , ou des picots de { $pin } d’épaisseur au plus
     }.
 rig-tube-short = Ce nœud occupe avec ses bagues { $needed } du tube, qui a { $length } de long : prenez un tube plus long, ou un nœud de moins de brins.
-shape-cord-thick = Un cordon de { $cord } est plus épais que l’objet de { $object } : prenez un cordon de { $object } au plus.
+shape-cord-thick = Un cordon de { $cord } est plus épais que ce qu’il entoure, { $object } : prenez un cordon de { $object } au plus.
 # $cord_below: a cord thinner than this does, or none.
 shape-too-full = { $bights } ganses en { $passes ->
         [one] 1 passe
@@ -199,7 +199,7 @@ rig-with-what = Ni tube ni cordon ne sont donnés : ajoutez-les, par exemple --
 
 ## Why nothing fits, and what would
 
-fit-cord-thick = Rien ne convient : un cordon de { $cord } est plus épais que l’objet de { $object } ; prenez un cordon plus fin.
+fit-cord-thick = Rien ne convient : un cordon de { $cord } est plus épais que ce qu’il entoure, { $object } ; prenez un cordon plus fin.
 # $cord: a cord with which it goes round, or none.
 fit-too-many-cords = Les cordons de ce nœud ne font pas côte à côte le tour de l’objet : { $cord ->
         [none] prenez un cordon bien plus fin ou un objet plus gros.
@@ -228,7 +228,7 @@ fit-filtered = Rien ne convient parmi ce que vous voulez voir, mais { $others ->
         [one] un autre nœud convient
        *[other] { $others } autres nœuds conviennent
     } : demandez moins de choses à la fois.
-fit-have-short = Rien ne convient avec le cordon disponible : il en faudrait au moins { $least }, et il y en a { $at_hand } ; prenez plus de cordon, ou couvrez moins.
+fit-have-short = Rien ne convient avec le cordon disponible : il en faudrait au moins { $least }, et il y en a { $at_hand } ; prenez plus de cordon, ou donnez-lui moins à couvrir.
 fit-nothing = Rien ne convient : essayez un cordon plus fin, une autre longueur à couvrir, ou ne nommez aucun tube.
 
 ## The knots that fit

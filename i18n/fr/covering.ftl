@@ -19,6 +19,11 @@ ask-halves = { $asking ->
         [mat] « { $given } » n’est pas la taille d’un tapis : donnez-la d’un bord à l’autre, par exemple 150mm, ou avec son trou, par exemple 150mm:60mm.
        *[object] « { $given } » ne dit pas l’épaisseur d’une pièce qui s’amincit : donnez les deux bouts avec un deux-points entre eux, par exemple 30mm:24mm.
     }
+# $asking: any of the lengths of which there is one. $example: such a length.
+ask-one-length = « { $given } », ce sont deux longueurs, et { $asking ->
+        [ball] une boule n’a qu’un diamètre
+       *[other] ici il n’y en a qu’une
+    } : donnez-en une, par exemple { $example }.
 ask-taper-length = Une pièce qui s’amincit demande la longueur sur laquelle elle le fait, et aucune n’est donnée : donnez-la comme longueur à couvrir, par exemple 120mm.
 ask-end-thin = Le bout mince, de { $end }, est plus mince que le cordon de { $cord } : prenez un cordon plus fin, ou arrêtez le nœud là où l’objet est plus gros.
 ask-hole-wide = Un trou de { $hole } ne tient pas dans un tapis de { $outer } : donnez d’abord le bord extérieur, puis le trou, par exemple 150mm:60mm.
@@ -49,6 +54,7 @@ ask-mat-tube = Un tapis se fait à plat sur une planche et ne prend pas { $askin
        *[tube-length] de longueur de tube
     } : retirez cela.
 
+ask-mat-in-place = Un tapis se fait toujours là où il reste, sur sa planche : retirez --in-place.
 order-not-on-stick = Ni un tapis ni une boule ne tient sur un bâton avec d’autres nœuds : retirez la longueur du bâton, ou mettez cette pièce dans une commande à part.
 
 ## The knots that fit

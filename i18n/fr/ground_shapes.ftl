@@ -23,6 +23,8 @@ shape-ball-full = { $leads } brins et { $bights } ganses, c’est plus que n’e
            *[other] , ou { $most_bights } ganses au plus
         }
     }, ou une boule de { $ball_from }, ou un cordon plus fin.
+# $cord_to: the thickest cord that does.
+shape-ball-small = Un cordon de { $cord } est trop épais pour se plier autour d’une boule de { $ball } : prenez un cordon de { $cord_to } au plus, ou une boule d’au moins { $ball_from }.
 shape-mat-full = { $leads } brins et { $bights } ganses ne tiennent pas dans un tapis de { $outer } : prenez { $most_leads ->
         [0] { $most_bights ->
             [0] moins de brins et moins de ganses
@@ -58,6 +60,25 @@ kit-board-say-brief = Une planche de liège ou de bois tendre, d’au moins { $a
 kit-board-say-teach = Il vous faut, { $number } sur { $items } : une planche de liège ou de bois tendre, d’au moins { $across } de large. Appuyez sur suivant quand vous l’avez. Le tapis s’y noue à plat, autour d’épingles qu’on y pique.
 kit-board-show = Planche de liège ou de bois tendre, { $across } de large
 kit-board-note = Les épingles s’y piquent
+
+# The printed sheet of a board. $pages: of A4.
+kit-sheet-say = Il vous faut, { $number } sur { $items } : la feuille imprimée pour les épingles, { $pages ->
+        [one] 1 page A4
+       *[other] { $pages } pages A4
+    } en vraie grandeur. Appuyez sur suivant quand vous l’avez.
+kit-sheet-say-brief = La feuille imprimée pour les épingles, { $pages ->
+        [one] 1 page A4
+       *[other] { $pages } pages A4
+    } en vraie grandeur.
+kit-sheet-say-teach = Il vous faut, { $number } sur { $items } : la feuille imprimée pour les épingles, { $pages ->
+        [one] 1 page A4
+       *[other] { $pages } pages A4
+    } en vraie grandeur. Appuyez sur suivant quand vous l’avez. Imprimez-la depuis les papiers de ce nœud, et mesurez sa ligne : une imprimante qui réduit déplace toutes les marques.
+kit-sheet-show = Feuille imprimée, { $pages ->
+        [one] 1 page
+       *[other] { $pages } pages
+    }
+kit-sheet-note = En vraie grandeur, depuis les papiers de ce nœud
 
 # $bottom, $top: from mark to mark at either rim. $outer, $inner: across the circles of pins.
 card-tapes-apart = Les repères d’un bord sont à { $bottom } l’un de l’autre, ceux de l’autre bord à { $top }, mesurés autour de l’objet.

@@ -26,7 +26,7 @@ help-shelf-restore = Mettre sur l’étagère tous les nœuds d’une sauvegarde
 help-shelf-delete = Ôter un nœud de l’étagère
 help-shelf-undo = Faire revenir un nœud supprimé
 help-sheet-card = Le nœud, ses chiffres et tous les trajets en tableau
-help-sheet-strip = Numéros des picots et repères des trous en vraie grandeur, à poser autour du tube
+help-sheet-strip = Numéros des picots et repères des trous en vraie grandeur, à poser autour du tube ; pour un tapis, la feuille de sa planche ; en place, les bandes de repères
 help-sheet-stage = L’image d’une étape
 help-sheet-reel = Le nœud entier en image animée, trajet par trajet, avec ses mots
 

@@ -5,13 +5,13 @@ plan-knot = Le nœud que vous avez en tête
 # Said when the field is come to. $state: empty or typed. $text: what is typed there.
 # Example: Le nœud que vous avez en tête : 5 7. D’abord les brins, puis les ganses.
 known-field = { $state ->
-        [empty] Le nœud que vous avez en tête : aucun. Tapez ses brins et ses ganses pour entendre ce qu’il donne sur cet objet.
+        [empty] Le nœud que vous avez en tête : aucun. Tapez ses brins et ses ganses pour entendre ce qu’il donne ici.
        *[typed] Le nœud que vous avez en tête : { $text }. D’abord les brins, puis les ganses.
     }
 # $given: what is typed there.
 known-unread = « { $given } » ne nomme aucun nœud : tapez ses brins et ses ganses, de 2 à 60 chacun, par exemple 5 7.
 # Above what it comes to; and above the cards of other knots, where it does not do.
-known-heading = Votre nœud sur cet objet
+known-heading = Votre nœud ici
 known-others = Il ne convient pas. Ceux-ci, oui :
 # What it comes to in so many passes. $verdict: covers, any (no length to cover is named), narrow, wide,
 # round (it does not go round), tube or cord. $drawn: tight, eased or open. Lengths: $tight and $widest

@@ -46,7 +46,7 @@ laced-say = { $row ->
        *[other] Ce cordon s’entrelace avec ceux qui sont déjà là : chaque trajet passe au milieu, entre deux des leurs.
     }
 laced-say-brief = { $row ->
-        [1] Picots sur { $rows } rangs à chaque bord, alignés.
+        [1] { $rows } rangs de { -pins } à chaque bord, alignés.
        *[other] Entrelacé avec les cordons déjà là.
     }
 laced-say-teach = { $row ->
@@ -57,7 +57,7 @@ laced-say-teach = { $row ->
        *[other] Ce cordon s’entrelace avec ceux qui sont déjà là : chaque trajet passe au milieu, entre deux des leurs, les croise et se croise lui-même dans l’ordre qui est dit. Là où deux cordons de suite sont croisés de la même façon, un chevron commence à se voir.
     }
 laced-show = { $row ->
-        [1] Picots sur { $rows } rangs à chaque bord, alignés
+        [1] { $rows } rangs de { -pins } à chaque bord, alignés
        *[other] Entrelacé avec les cordons déjà là
     }
 

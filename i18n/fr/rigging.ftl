@@ -193,12 +193,13 @@ kit-picks-show = { $count ->
     }
 kit-picks-note = Pour ouvrir les croisements
 
-# What is used on the way. $tool: marker, ruler, blade, dish or sealing (a flame or glue for the ends).
+# What is used on the way. $tool: marker, ruler, blade, dish, needle (for a mat) or sealing (a flame or glue for the ends).
 kit-tool-say = Il vous faut, { $number } sur { $items } : { $tool ->
         [marker] un feutre qui écrit sur le ruban. Appuyez sur suivant quand vous l’avez.
         [ruler] une règle. Appuyez sur suivant quand vous l’avez.
         [blade] un couteau bien affûté, ou des ciseaux. Appuyez sur suivant quand vous l’avez.
         [dish] une coupelle pour les picots. Appuyez sur suivant quand vous l’avez.
+        [needle] une aiguille et du fil solide, ou de la colle. Appuyez sur suivant quand vous l’avez.
        *[sealing] un briquet si le cordon fond, ou de la colle pour une fibre naturelle. Appuyez sur suivant quand vous l’avez.
     }
 kit-tool-say-brief = { $tool ->
@@ -206,6 +207,7 @@ kit-tool-say-brief = { $tool ->
         [ruler] Une règle.
         [blade] Un couteau bien affûté, ou des ciseaux.
         [dish] Une coupelle pour les picots.
+        [needle] Une aiguille et du fil solide, ou de la colle.
        *[sealing] Un briquet si le cordon fond, ou de la colle pour une fibre naturelle.
     }
 kit-tool-say-teach = Il vous faut, { $number } sur { $items } : { $tool ->
@@ -213,6 +215,7 @@ kit-tool-say-teach = Il vous faut, { $number } sur { $items } : { $tool ->
         [ruler] une règle. Appuyez sur suivant quand vous l’avez. Elle sert à mesurer le cordon et la place des picots.
         [blade] un couteau bien affûté, ou des ciseaux. Appuyez sur suivant quand vous l’avez. Il sert à couper le cordon, et tout à la fin ses extrémités.
         [dish] une coupelle pour les picots. Appuyez sur suivant quand vous l’avez. Les picots ôtés y vont : un picot perdu se retrouve pieds nus.
+        [needle] une aiguille et du fil solide, ou de la colle. Appuyez sur suivant quand vous l’avez. Cela fixe les croisements du tapis, par-dessous.
        *[sealing] un briquet si le cordon fond, ou de la colle pour une fibre naturelle. Appuyez sur suivant quand vous l’avez. Cela empêche les extrémités de s’effilocher.
     }
 kit-tool-show = { $tool ->
@@ -220,6 +223,7 @@ kit-tool-show = { $tool ->
         [ruler] Règle
         [blade] Couteau ou ciseaux
         [dish] Coupelle pour les picots
+        [needle] Aiguille et fil, ou colle
        *[sealing] Briquet ou colle
     }
 kit-tool-note = { $tool ->

@@ -6,29 +6,35 @@ start-tied = Fait
 start-tied-tube = sur un tube
 start-tied-hand = autour de la main
 
-# What the knot comes to, as start-facts, where it is tied round the hand. $strands is one here.
+# What the knot comes to, as start-facts, where it is tied round the hand. $strands is one here. $cord: a length with its unit.
 start-facts-round-hand = { $leads } brins, { $bights } ganses autour de la main, sans tube ni picots, { $tucks } fois à glisser dessous{ $other_tucks ->
         [0] { "" }
        *[other] , ou { $other_tucks } en commençant par enjamber
     }. { $hand ->
         [left] La main droite tient, la paume vers vous, et la gauche noue.
        *[right] La main gauche tient, la paume vers vous, et la droite noue.
-    } Laissez le cordon lâche autour des doigts.{ $uneven ->
+    } Prenez { $cord } de cordon, et ayez sous la main du ruban, une lame, et un briquet ou de la colle. Laissez le cordon lâche autour des doigts : serré, il en arrête le sang.{ $uneven ->
         [yes] { " " }Avec ce tressage, le motif se rompt aux bords.
        *[no] { "" }
     }
 
-# Why a knot is not tied round the hand, and what to do.
+# Why a knot is not tied round the hand, and what to do. $small: yes where it is small enough, and yet not told so.
 knot-not-round-hand = { $leads } brins, { $bights } ganses{ $nested ->
         [one] { "" }
        *[other] , { $nested } emboîtées,
     } en { $passes ->
         [one] 1 passe
        *[other] { $passes } passes
-    }, c’est plus que quatre doigts ne tiennent : autour de la main, prenez 3 brins avec 4 ou 5 ganses, 4 brins avec 5 ganses ou 5 brins avec 4 ganses, en 3 passes au plus, et faites celui-ci sur un tube à picots.
+    }, { $small ->
+        [yes] ce n’est aucun des nœuds qui se dictent par les doigts
+       *[no] c’est plus que quatre doigts ne tiennent
+    } : autour de la main, prenez 3 brins avec 4 ou 5 ganses, 4 brins avec 5 ganses ou 5 brins avec 4 ganses, en 3 passes au plus, et faites celui-ci sur un tube à picots.
 
 # Tube, cord or object were named for a knot that is tied round the hand.
 round-hand-without-tube = Autour de la main, il n’y a pas de tube à garnir : enlevez tube, cordon et objet, ou enlevez --round-hand.
+
+# There are no pins to mark.
+round-hand-no-strip = Autour de la main, il n’y a pas de picots, donc pas de bande pour les marquer : imprimez la fiche, qui nomme le doigt de chaque ganse, avec marlinspeak sheet card --round-hand.
 
 # The help of the option.
 help-round-hand = Le faire autour de la main, sans tube ni picots : 3 brins avec 4 ou 5 ganses, 4 brins avec 5 ganses et 5 brins avec 4 ganses, en 3 passes au plus

@@ -61,7 +61,7 @@ shelf-tie-say = { $number } sur { $ties }. { $named ->
            *[waiting] { "" }
         } { $phase ->
             [kit] On réunit le nécessaire
-            [rig] On prépare le tube
+            [rig] On se prépare
             [lead] Première passe
             [follow] { $pass ->
                 [2] Deuxième passe

@@ -80,6 +80,21 @@ impl Board {
         self.outer.across()
     }
 
+    /// How many pages of A4 its printed sheet goes on over: 186 mm by 181 mm of it stand on each, 15 mm of
+    /// which the next one shows again, and there are 10 mm for the numbers outside the outer circle.
+    pub fn sheet_pages(&self) -> u16 {
+        let across = self.across().get() + 2.0 * 10.0;
+        let over = |room: f64| {
+            let (mut pages, mut reached) = (1, room);
+            while reached < across && pages < 1000 {
+                reached += room - 15.0;
+                pages += 1;
+            }
+            pages
+        };
+        over(186.0_f64) * over(181.0)
+    }
+
     /// The circles of the outer rim and of the inner rim, from the rims towards the middle of the knot.
     pub fn rows(&self) -> impl Iterator<Item = [&Circle; 2]> {
         let nested = self.nested.iter().map(|[outer, inner]| [outer, inner]);

@@ -160,6 +160,25 @@ impl Braid {
         Ok(ground.shape(rise.unwrap_or(ground.tight_rise)))
     }
 
+    /// That a knot round a thing that is as thick all along is not opened so wide that its legs run
+    /// along it; on other grounds [`Braid::opened`] sees to it.
+    ///
+    /// # Errors
+    /// [`ShapeError::WiderThanReach`].
+    pub(super) fn check_reach(&self, open_to: Option<Millimetres>) -> Result<(), ShapeError> {
+        let (Some(given), Some(_)) = (open_to, self.around.round()) else {
+            return Ok(());
+        };
+        let (spacings, leads) = (self.spacings()?, self.counts.height());
+        let most = spacings.steepest(leads).max(spacings.tight_width(leads));
+        // A hair wider is what the program told, rounded.
+        if given.get() > most * (1.0 + 1e-9) {
+            let most = Millimetres::computed(most);
+            return Err(ShapeError::WiderThanReach { given, most });
+        }
+        Ok(())
+    }
+
     /// What does not depend on the leads.
     ///
     /// # Errors

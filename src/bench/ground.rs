@@ -4,6 +4,7 @@ use std::f64::consts::PI;
 
 use super::Millimetres;
 use super::meridian::Meridian;
+use crate::knot::Rim;
 
 /// What a knot lies on. Its diameters are those of the bare thing, without cord.
 ///
@@ -114,6 +115,27 @@ impl Ground {
                 }
             }
             _ => self.thickest(),
+        }
+    }
+
+    /// The rim that lies at the thick end of a taper; none of what has no thicker end.
+    ///
+    /// # Examples
+    /// ```
+    /// use marlinspeak::bench::{Ground, Millimetres};
+    /// use marlinspeak::knot::Rim;
+    ///
+    /// let mm = |length| Millimetres::new(length).unwrap();
+    /// let tiller = |bottom, top| Ground::Taper { bottom: mm(bottom), top: mm(top), over: mm(90.0) };
+    /// assert_eq!(tiller(30.0, 24.0).thick_rim(), Some(Rim::Bottom));
+    /// assert_eq!(tiller(24.0, 30.0).thick_rim(), Some(Rim::Top));
+    /// assert_eq!(Ground::Ball(mm(30.0)).thick_rim(), None);
+    /// ```
+    pub fn thick_rim(&self) -> Option<Rim> {
+        match *self {
+            Self::Taper { bottom, top, .. } if bottom > top => Some(Rim::Bottom),
+            Self::Taper { bottom, top, .. } if bottom < top => Some(Rim::Top),
+            _ => None,
         }
     }
 

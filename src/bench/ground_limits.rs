@@ -6,6 +6,36 @@ use super::meridian::{flat_rise, packed};
 use super::on_ground::OnGround;
 use super::{Braid, Ground, Millimetres, ShapeError};
 
+/// The smallest ball that a cord goes round as the rules have it, in thicknesses of the cord: on smaller
+/// ones simulated cord was never seen to lie in two layers (tests/data/simulated_balls.csv, 4 mm on 7 mm).
+const LEAST_BALL: f64 = 1.75;
+
+impl Ground {
+    /// What is wrong with it whatever the knot, for a cord so thick: a taper that is no longer than it
+    /// loses, a ball that is hardly thicker than the cord.
+    pub(super) fn refuses(&self, cord: Millimetres) -> Option<ShapeError> {
+        match *self {
+            Self::Taper { bottom, top, over } => {
+                let lost = (bottom.get() - top.get()).abs() / 2.0;
+                (lost >= over.get()).then(|| ShapeError::TaperTooShort {
+                    over,
+                    least: Millimetres::computed(lost),
+                })
+            }
+            // A hair smaller is what the program told, rounded.
+            Self::Ball(ball) => (ball.get() < LEAST_BALL * cord.get() * (1.0 - 1e-9)).then(|| {
+                ShapeError::BallTooSmall {
+                    cord,
+                    ball,
+                    cord_to: Millimetres::computed(ball.get() / LEAST_BALL),
+                    ball_from: Millimetres::computed(LEAST_BALL * cord.get()),
+                }
+            }),
+            Self::Round(_) | Self::Flat { .. } => None,
+        }
+    }
+}
+
 impl OnGround {
     /// Why it does not lie there even when drawn up tight.
     pub(super) fn why_not(&self) -> ShapeError {
@@ -81,7 +111,7 @@ impl OnGround {
     fn ball_from(&self) -> Millimetres {
         let round = (self.legs.rows - self.saved + self.legs.bands) * self.spacing;
         let ball = round / PI - 2.0 * self.braid.cord.get();
-        Millimetres::computed(ball.max(self.braid.cord.get()) * (1.0 + 1e-9))
+        Millimetres::computed(ball.max(LEAST_BALL * self.braid.cord.get()) * (1.0 + 1e-9))
     }
 
     /// The smallest mat that takes the knot round this hole.

@@ -81,6 +81,9 @@ pub enum KitItem {
     Tape {
         /// How much of it.
         length: Millimetres,
+        /// Scraps of it among that, one over each bight where a mark stands for a pin; none where pins
+        /// hold the bights.
+        scraps: u32,
     },
     /// The printed strip for a tube without rings.
     Strip {
@@ -91,6 +94,11 @@ pub enum KitItem {
     Board {
         /// How wide at the least, so that the mat on it lies on it whole.
         across: Millimetres,
+    },
+    /// The printed sheet with the marks of a board's pins, at true size.
+    Sheet {
+        /// How many pages of A4 it goes on over.
+        pages: u16,
     },
     /// Picks to open a crossing and to tuck the end.
     Picks {
@@ -125,6 +133,8 @@ pub enum Tool {
     Blade,
     /// Keeps the pins together that come out.
     Dish,
+    /// Fixes the crossings of a mat from below: needle and thread, or glue.
+    Needle,
     /// Keeps the ends from fraying: heat for what melts, glue for what does not.
     Sealing,
 }
@@ -188,12 +198,16 @@ pub fn kit(rig: &Rig, tube: &Tube, cords: &[PassCord]) -> Result<Vec<KitItem>, B
 pub fn bag(rig: &Rig, tube: &Tube, cords: impl IntoIterator<Item = KitItem>) -> Vec<KitItem> {
     let board = match &rig.layout {
         Layout::Board(board) => Some(KitItem::Board {
-            across: Millimetres::computed(board.across().get() + 2.0 * BOARD_RIM),
+            // To the next five millimetres: nobody buys a board more closely.
+            across: Millimetres::computed(
+                ((board.across().get() + 2.0 * BOARD_RIM) / 5.0).ceil() * 5.0,
+            ),
         }),
         _ => None,
     };
     // In place there are marks where there would be pins.
     let has_pins = board.is_some() || !rig.in_place;
+    let marks = rig.counts.lattice().legs();
     let mut items = Vec::new();
     items.extend(board);
     if !rig.in_place {
@@ -203,26 +217,36 @@ pub fn bag(rig: &Rig, tube: &Tube, cords: impl IntoIterator<Item = KitItem>) -> 
     }
     if has_pins {
         items.push(KitItem::Pins {
-            count: rig.counts.lattice().legs(),
+            count: marks,
             length: rig.pin_length,
             thread: tube.thread.filter(|_| !rig.in_place),
         });
     }
     items.extend(rig.hex_key.map(KitItem::HexKey));
     items.extend(cords);
-    items.push(KitItem::Tape { length: rig.tape });
+    items.push(KitItem::Tape {
+        length: rig.tape,
+        scraps: if has_pins { 0 } else { marks },
+    });
     let strip = |length: Millimetres| KitItem::Strip { length };
     match &rig.layout {
         Layout::Strip(marks) => items.push(strip(marks.length)),
         Layout::Tapes(tapes) => {
             items.extend(tapes.rows().flatten().map(|tape| strip(tape.length)));
         }
-        Layout::Rings { .. } | Layout::Board(_) => {}
+        Layout::Board(board) => items.push(KitItem::Sheet {
+            pages: board.sheet_pages(),
+        }),
+        Layout::Rings { .. } => {}
     }
-    items.extend([Tool::Marker, Tool::Ruler].map(KitItem::Tool));
+    // The sheet of a board has its numbers printed.
+    let is_board = matches!(rig.layout, Layout::Board(_));
+    items.extend((!is_board).then_some(KitItem::Tool(Tool::Marker)));
+    items.push(KitItem::Tool(Tool::Ruler));
     items.push(KitItem::Picks { count: 1 });
     items.push(KitItem::Tool(Tool::Blade));
     items.extend(has_pins.then_some(KitItem::Tool(Tool::Dish)));
+    items.extend(is_board.then_some(KitItem::Tool(Tool::Needle)));
     items.push(KitItem::Tool(Tool::Sealing));
     items
 }

@@ -42,12 +42,8 @@ impl OnGround {
             let cord = braid.cord;
             return Err(ShapeError::CordThickerThanObject { cord, object });
         }
-        if let Ground::Taper { bottom, top, over } = braid.around {
-            let lost = (bottom.get() - top.get()).abs() / 2.0;
-            if lost >= over.get() {
-                let least = Millimetres::computed(lost);
-                return Err(ShapeError::TaperTooShort { over, least });
-            }
+        if let Some(error) = braid.around.refuses(braid.cord) {
+            return Err(error);
         }
         let open = Self::unchecked(braid, meridian);
         open.check_hole()?;

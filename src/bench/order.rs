@@ -269,17 +269,20 @@ pub fn one_bag(bags: impl IntoIterator<Item = Vec<KitItem>>) -> Vec<KitItem> {
                     None => all.push(item),
                 }
             }
-            KitItem::Tape { length } => {
+            KitItem::Tape { length, scraps } => {
                 let packed = all.iter_mut().find_map(|packed| match packed {
-                    KitItem::Tape { length } => Some(length),
+                    KitItem::Tape { length, scraps } => Some((length, scraps)),
                     _ => None,
                 });
                 match packed {
-                    Some(tape) => *tape = Millimetres::computed(tape.get() + length.get()),
+                    Some((tape, all)) => {
+                        *tape = Millimetres::computed(tape.get() + length.get());
+                        *all += scraps;
+                    }
                     None => all.push(item),
                 }
             }
-            KitItem::Strip { .. } => all.push(item),
+            KitItem::Strip { .. } | KitItem::Sheet { .. } => all.push(item),
             item if all.contains(&item) => {}
             item => all.push(item),
         }
@@ -296,7 +299,7 @@ const fn place_in_bag(item: &KitItem) -> u8 {
         KitItem::HexKey(_) => 2,
         KitItem::Cord { .. } => 3,
         KitItem::Tape { .. } => 4,
-        KitItem::Strip { .. } => 5,
+        KitItem::Strip { .. } | KitItem::Sheet { .. } => 5,
         KitItem::Picks { .. } => 7,
         KitItem::Tool(super::Tool::Marker | super::Tool::Ruler) => 6,
         KitItem::Tool(_) => 8,

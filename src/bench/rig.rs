@@ -14,6 +14,10 @@ use crate::knot::Nest;
 /// By how much numbering tape overlaps itself. *Common practice, no source.*
 const TAPE_OVERLAP: f64 = 10.0;
 
+/// A scrap of tape that holds a bight at its mark: over the cord and stuck on both sides of it. *Common
+/// practice, no source.*
+const SCRAP: f64 = 40.0;
+
 /// Tape that holds a printed sheet on a board, at four corners. *Common practice, no source.*
 const SHEET_TAPE: f64 = 200.0;
 
@@ -145,6 +149,7 @@ pub fn rig(job: &RigJob) -> Result<Rig, RigError> {
         correction: job.correction,
     };
     let shape = braid.finished(finish.open_to)?;
+    braid.check_reach(finish.open_to)?;
     if is_in_place {
         return in_place(job, finish.around, shape);
     }
@@ -181,18 +186,19 @@ fn in_place(job: &RigJob, ground: Ground, shape: KnotShape) -> Result<Rig, RigEr
         .layout()
         .ok_or_else(|| RigError::no_row(counts, job.tube))?;
     let with_overlap = |length: Millimetres| length.get() + TAPE_OVERLAP;
+    let scraps = f64::from(counts.lattice().legs()) * SCRAP;
     let (tape, across) = match &layout {
         Layout::Board(board) => (SHEET_TAPE, board.inner.across()),
         Layout::Tapes(tapes) => {
             let lengths = tapes.rows().flatten();
             let thin = tapes.bottom.length.get().min(tapes.top.length.get());
             (
-                lengths.map(|tape| with_overlap(tape.length)).sum(),
+                lengths.map(|tape| with_overlap(tape.length)).sum::<f64>() + scraps,
                 Millimetres::computed(thin / PI),
             )
         }
         Layout::Strip(strip) => (
-            f64::from(2 * counts.nested()) * with_overlap(strip.length),
+            f64::from(2 * counts.nested()) * with_overlap(strip.length) + scraps,
             ground.thickest(),
         ),
         Layout::Rings { .. } => (0.0, ground.thickest()),

@@ -101,6 +101,18 @@ pub enum ShapeError {
         /// The most bights that it holds with so many leads, if any.
         most_bights: Option<u16>,
     },
+    /// A cord nearly as thick as the ball: it does not bend round it as the rules have it.
+    #[error("a cord of {cord} is too thick for a ball of {ball}; one of {ball_from} takes it")]
+    BallTooSmall {
+        /// Diameter of the cord.
+        cord: Millimetres,
+        /// Diameter of the ball.
+        ball: Millimetres,
+        /// The thickest cord that goes round it.
+        cord_to: Millimetres,
+        /// A ball of this diameter would do.
+        ball_from: Millimetres,
+    },
     /// Drawn up tight, a mat is wider than the ring that it has: from its outer edge to its hole, or to
     /// where its bights do not go round any more.
     #[error(

@@ -264,12 +264,12 @@ pub(super) fn cautions(
         });
     }
     if is_slack(job, finish, laid) {
-        cautions.push(too_much_slack(job, shape, laid));
+        cautions.push(too_much_slack(job, finish, shape, laid));
     }
     cautions
 }
 
-fn too_much_slack(job: &RigJob, shape: &KnotShape, laid: &OnTube) -> RigCaution {
+fn too_much_slack(job: &RigJob, finish: Finish, shape: &KnotShape, laid: &OnTube) -> RigCaution {
     match job.tube.ring_width() {
         Some(ring) if laid.rings_touch() => RigCaution::RingsTooWide {
             ring,
@@ -279,20 +279,30 @@ fn too_much_slack(job: &RigJob, shape: &KnotShape, laid: &OnTube) -> RigCaution 
         _ => RigCaution::TubeTooThick {
             slack: laid.slack,
             legs: job.counts.legs(),
-            better: better_tube(job, shape, laid),
+            better: better_tube(job, finish, shape, laid),
         },
     }
 }
 
 /// The thinner tube with which the knot has least slack, by whole millimetres, when that is
 /// noticeably less.
-fn better_tube(job: &RigJob, shape: &KnotShape, laid: &OnTube) -> Option<Millimetres> {
+fn better_tube(
+    job: &RigJob,
+    finish: Finish,
+    shape: &KnotShape,
+    laid: &OnTube,
+) -> Option<Millimetres> {
     /// Less of a leg to draw out than this is not worth another tube.
     const NOTICEABLE: f64 = 0.03;
     let mut best = (laid.slack_share() - NOTICEABLE, None);
     let mut diameter = job.tube.diameter.get().ceil() - 1.0;
     let step = (diameter / 200.0).ceil();
-    while diameter > job.cord.get() {
+    // Off a tube thinner than the thick end the knot would not go over that.
+    let least = match finish.around.round() {
+        Some(_) => job.cord,
+        None => finish.around.thickest(),
+    };
+    while diameter > job.cord.get() && diameter >= least.get() {
         let tube = job.tube.with_diameter(Millimetres::computed(diameter));
         if !has_room(job.counts, &tube, job.cord, Between::Comfortable) {
             break;

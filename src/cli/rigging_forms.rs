@@ -30,6 +30,11 @@ pub(super) enum ItemForm {
     },
     Tape {
         length_mm: f64,
+        #[serde(skip_serializing_if = "is_none")]
+        scraps: u32,
+    },
+    Sheet {
+        pages: u16,
     },
     Strip {
         length_mm: f64,
@@ -43,6 +48,14 @@ pub(super) enum ItemForm {
     Tool {
         tool: &'static str,
     },
+}
+
+#[expect(
+    clippy::trivially_copy_pass_by_ref,
+    reason = "serde asks for a reference"
+)]
+const fn is_none(scraps: &u32) -> bool {
+    *scraps == 0
 }
 
 /// Something to do to the tube.
@@ -127,9 +140,11 @@ impl ItemForm {
                 length_mm: mm(*length),
                 grams: grams.map(|grams| rounded(grams, 1)),
             },
-            KitItem::Tape { length } => Self::Tape {
+            KitItem::Tape { length, scraps } => Self::Tape {
                 length_mm: mm(*length),
+                scraps: *scraps,
             },
+            KitItem::Sheet { pages } => Self::Sheet { pages: *pages },
             KitItem::Strip { length } => Self::Strip {
                 length_mm: mm(*length),
             },
@@ -188,6 +203,7 @@ impl TaskForm {
                 pins,
                 spacing,
                 shift,
+                ..
             } => Self::Strip {
                 rim: rim.into(),
                 length_mm: mm(*length),

@@ -145,6 +145,10 @@ impl SetupOptions {
             let texts = [("option", option.as_str()), ("help", "marlinspeak --help")];
             return Err(Complaint::input(words.plainly("cli-missing-value", &texts)));
         }
+        let says = |asked| self.given.iter().any(|(field, _)| *field == asked);
+        if says(SetupField::Mat) && says(SetupField::InPlace) {
+            return Err(Complaint::input(words.plainly("ask-mat-in-place", &[])));
+        }
         Ok(self.given.iter().cloned().collect())
     }
 

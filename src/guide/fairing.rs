@@ -4,7 +4,7 @@ use super::Script;
 use super::step::{FairStep, FairWay};
 use super::{Plan, Setup};
 use crate::bench::{Ground, Millimetres};
-use crate::knot::PassLeg;
+use crate::knot::{PassLeg, Rim};
 
 /// How often a knot is gone through when nothing is known of the tube and the object. *Common
 /// practice, no source.*
@@ -140,9 +140,13 @@ impl Script {
 
 /// Where a knot of this plan is drawn snug first; nowhere before another on what is as thick all along.
 fn way(plan: &Plan) -> Option<FairWay> {
-    match plan.setup().map(Setup::ground)? {
+    let ground = plan.setup().map(Setup::ground)?;
+    match ground {
         Ground::Round(_) => None,
-        Ground::Taper { .. } => Some(FairWay::Taper),
+        Ground::Taper { .. } => match ground.thick_rim() {
+            Some(Rim::Top) => Some(FairWay::TaperDown),
+            _ => Some(FairWay::Taper),
+        },
         Ground::Ball(_) => Some(FairWay::Ball),
         Ground::Flat { .. } => Some(FairWay::Mat),
     }

@@ -156,6 +156,34 @@ impl Fingers {
     /// source.*
     pub const MOST_PASSES: u16 = 3;
 
+    /// How much cord to take, in millimetres: so many times loosely round four fingers as there are leads in every pass, and
+    /// two tails, to the next half metre. *Common practice, no source: 24 cm round the fingers with one more
+    /// under the cord, a quarter and a little over for the way from rim to rim, 25 cm a tail.*
+    ///
+    /// # Examples
+    /// ```
+    /// use marlinspeak::guide::Plan;
+    ///
+    /// let small = Plan::read("3", "4", "1", "")?.with_round_hand()?;
+    /// assert_eq!(small.fingers().unwrap().cord(1), 1500.0);
+    /// # Ok::<(), marlinspeak::knot::KnotError>(())
+    /// ```
+    pub fn cord(self, passes: u16) -> f64 {
+        const ROUND: f64 = 240.0 * 1.3;
+        const TAILS: f64 = 500.0;
+        let turns = f64::from(self.lattice.leads()) * f64::from(passes);
+        ((turns * ROUND + TAILS) / 500.0).ceil() * 500.0
+    }
+
+    /// Whether the fingers would hold a knot of so few cords, though it may not be one of those that are told
+    /// by them.
+    pub(crate) fn would_hold(leads: u16, bights: u16, nested: u16, passes: u16) -> bool {
+        let most = Self::KNOTS.map(|(leads, bights)| leads.max(bights));
+        nested == 1
+            && passes <= Self::MOST_PASSES
+            && most.iter().any(|most| leads.max(bights) <= *most)
+    }
+
     /// Places round the fingers: two a bight.
     fn round(self) -> &'static [FingerPlace] {
         if self.lattice.bights() == 5 {

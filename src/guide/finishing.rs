@@ -32,6 +32,7 @@ impl FinishingItem {
                 of,
                 pins: plan.knot().nested() * plan.knot().bights(),
                 ends: plan.ends(),
+                thick: plan.setup().and_then(|setup| setup.ground().thick_rim()),
             })
         };
         tasks.into_iter().map(item).collect()

@@ -331,6 +331,7 @@ fn tasks(setup: &Setup, rig: &Rig, items: &[KitItem]) -> Vec<Task> {
                 pins: rig.counts.bights(),
                 spacing,
                 shift,
+                thick: None,
             }));
             tasks.extend(nests(rig, (1..strip.nested).map(|_| None)));
         }
@@ -344,6 +345,7 @@ fn tasks(setup: &Setup, rig: &Rig, items: &[KitItem]) -> Vec<Task> {
                 shift: (rim == Rim::Top && rig.staggered)
                     .then(|| tape.marks.first().copied())
                     .flatten(),
+                thick: setup.ground().thick_rim(),
             };
             let tapes = [(Rim::Bottom, &tapes.bottom), (Rim::Top, &tapes.top)];
             tasks.extend(tapes.map(tape));

@@ -63,7 +63,7 @@ impl OrderLine {
 }
 
 /// What is asked of a piece on its page; the rarer fields are said in the JSON form.
-const ASKED: [PieceField; 12] = [
+const ASKED: [PieceField; 15] = [
     PieceField::Name,
     PieceField::Count,
     PieceField::Leads,
@@ -74,6 +74,9 @@ const ASKED: [PieceField; 12] = [
     PieceField::Setup(SetupField::Tube),
     PieceField::Setup(SetupField::Rows),
     PieceField::Setup(SetupField::Object),
+    PieceField::Setup(SetupField::Ball),
+    PieceField::Setup(SetupField::Mat),
+    PieceField::Setup(SetupField::InPlace),
     PieceField::Setup(SetupField::Cover),
     PieceField::Gap,
 ];

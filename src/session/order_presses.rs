@@ -5,7 +5,7 @@ use super::order_change::OrderChange;
 use super::order_jobs::OrderJob;
 use super::order_page::Row;
 use super::order_typing::within;
-use crate::guide::OrderEntry;
+use crate::guide::{OrderEntry, PieceField};
 use crate::pedal::{Intent, Press};
 use crate::words::Words;
 
@@ -74,6 +74,9 @@ impl OrderBook {
                 Some(kept) => self.lead(OrderJob::Look(Some(kept.id.clone()))),
                 None => OrderAction::None,
             },
+            Some(Row::Entry(OrderEntry::Piece(number, field))) if field.is_choice() => {
+                self.choose(number, field)
+            }
             Some(Row::Entry(entry)) => self.ask(entry, words),
             Some(Row::Mend(entry)) => self.mend(entry, words),
             Some(Row::NoPieces) => self.change(OrderChange::AddPiece),
@@ -91,6 +94,13 @@ impl OrderBook {
         OrderAction::Ask(words.order_label(entry).into())
     }
 
+    /// Yes becomes no, and no yes: nothing is typed there.
+    fn choose(&self, number: u16, field: PieceField) -> OrderAction {
+        let said = self.page().text_of(OrderEntry::Piece(number, field));
+        let other = if said == "yes" { "" } else { "yes" };
+        self.change(OrderChange::PieceField(number, field, other.to_owned()))
+    }
+
     /// Turns to the field that is wrong or was not filled in, and has it typed.
     fn mend(&mut self, entry: OrderEntry, words: &Words) -> OrderAction {
         self.turn_to(
@@ -101,7 +111,10 @@ impl OrderBook {
             words,
         );
         self.focus = self.place_of(Row::Entry(entry)).unwrap_or(0);
-        self.ask(entry, words)
+        match entry {
+            OrderEntry::Piece(number, field) if field.is_choice() => self.choose(number, field),
+            _ => self.ask(entry, words),
+        }
     }
 
     /// Has a job done that leads to another page.

@@ -131,6 +131,8 @@ impl SetupSections {
                 around: object.ground.ground("object")?,
                 open_to: maybe_length("object.open_to", object.open_to)?,
             });
+            // A document that was edited elsewhere may leave it out: a mat has no other place.
+            setup.in_place |= setup.ground().is_flat();
         }
         if let Some(tails) = self.tails {
             setup.allowances = Allowances {

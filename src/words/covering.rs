@@ -4,6 +4,7 @@ use fluent::{FluentArgs, FluentValue, fluent_args};
 
 use super::lengths::fine;
 use super::selectors::Selector;
+use super::setup_form::example;
 use super::{Sentence, Words};
 use crate::bench::{Ground, Millimetres};
 use crate::guide::{GroundError, Setup, SetupField};
@@ -60,6 +61,12 @@ impl Words {
                 let mut args = asking(*field);
                 args.set("given", given.as_str());
                 self.sentence("ask-halves", &args)
+            }
+            GroundError::OneLength { field, given } => {
+                let mut args = asking(*field);
+                args.set("given", given.as_str());
+                args.set("example", example(*field));
+                self.sentence("ask-one-length", &args)
             }
             GroundError::TaperWithoutCover => self.sentence("ask-taper-length", &fluent_args! {}),
             GroundError::EndTooThin { end, cord } => self.sentence(

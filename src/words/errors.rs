@@ -4,7 +4,7 @@ use fluent::{FluentArgs, fluent_args};
 
 use super::selectors::Selector;
 use super::{Sentence, UnknownLanguage, Words};
-use crate::guide::CordsError;
+use crate::guide::{CordsError, Fingers};
 use crate::knot::{KnotError, Quantity};
 
 impl Words {
@@ -52,6 +52,7 @@ impl Words {
                 "knot-not-round-hand",
                 &fluent_args! {
                     "leads" => *leads, "bights" => *bights, "nested" => *nested, "passes" => *passes,
+                    "small" => Fingers::would_hold(*leads, *bights, *nested, *passes).selector(),
                 },
             ),
             KnotError::NoLeadsLeft { leads, nested } => self.sentence(

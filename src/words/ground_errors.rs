@@ -49,6 +49,18 @@ impl Words {
                     "most_bights" => most_bights.unwrap_or(0),
                 },
             ),
+            ShapeError::BallTooSmall {
+                cord,
+                ball,
+                cord_to,
+                ball_from,
+            } => self.sentence(
+                "shape-ball-small",
+                &fluent_args! {
+                    "cord" => fine(*cord), "ball" => fine(*ball),
+                    "cord_to" => bound(*cord_to), "ball_from" => enough(*ball_from),
+                },
+            ),
             ShapeError::MatFull {
                 leads,
                 bights,

@@ -21,6 +21,11 @@ pub(super) const fn fine(length: Millimetres) -> Length {
     Length::new(length.get(), Rounding::Fine)
 }
 
+/// Across a circle of a board, to the next half of a millimetre up: nobody sets pins more closely.
+pub(super) fn to_half(length: Millimetres) -> Length {
+    Length::new((2.0 * length.get()).ceil() / 2.0, Rounding::Fine)
+}
+
 /// A place along a stick, in millimetres from its end; it may be none.
 pub(super) const fn along(millimetres: f64) -> Length {
     Length::new(millimetres, Rounding::Fine)

@@ -17,6 +17,7 @@ impl Words {
                 "fit-cord-thick",
                 &fluent_args! { "cord" => fine(*cord), "object" => fine(*object) },
             ),
+            Some(Misfit::Refused(error)) => self.shape_error(error),
             Some(Misfit::TooManyCords { thinner_cord }) => self.sentence(
                 "fit-too-many-cords",
                 &fluent_args! { "cord" => other(thinner_cord) },

@@ -95,8 +95,17 @@ impl Words {
     /// A field of an order, and what was said for it.
     pub fn order_entry(&self, entry: OrderEntry, value: &str) -> Sentence {
         let label = self.order_label(entry);
+        let value = match (entry, value.trim()) {
+            (OrderEntry::Piece(_, field), "yes") if field.is_choice() => {
+                self.text("plan-slides", &fluent_args! { "slides" => "place" })
+            }
+            (OrderEntry::Piece(_, field), "no") if field.is_choice() => {
+                self.text("plan-slides", &fluent_args! { "slides" => "on" })
+            }
+            _ => value.to_owned(),
+        };
         let args = fluent_args! {
-            "label" => label.shown().to_owned(), "value" => shown_name(value),
+            "label" => label.shown().to_owned(), "value" => shown_name(&value),
             "filled" => (!value.trim().is_empty()).selector(),
         };
         self.sentence("order-entry", &args)

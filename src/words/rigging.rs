@@ -2,7 +2,7 @@
 
 use fluent::{FluentArgs, FluentValue, fluent_args};
 
-use super::lengths::{as_sold, cut, enough, fine};
+use super::lengths::{as_sold, cut, enough, fine, to_half};
 use super::rig_cautions::of_caution;
 use super::rounding::Length;
 use super::selectors::Selector;
@@ -222,9 +222,13 @@ fn of_kit<'k>(kit: &KitStep, thing: &'k KitItem) -> Said<'k> {
             };
             (SpokenMessage::KitCordSay, args)
         }
-        KitItem::Tape { length } => (
+        KitItem::Tape { length, scraps } => (
             SpokenMessage::KitTapeSay,
-            fluent_args! { "tape" => cut(*length) },
+            fluent_args! { "tape" => cut(*length), "scraps" => *scraps },
+        ),
+        KitItem::Sheet { pages } => (
+            SpokenMessage::KitSheetSay,
+            fluent_args! { "pages" => *pages },
         ),
         KitItem::Strip { length } => (
             SpokenMessage::KitStripSay,
@@ -287,12 +291,18 @@ fn of_task<'t>(step: &RigStep, task: &'t Task) -> Said<'t> {
             pins,
             spacing,
             shift,
+            thick,
         } => (
             SpokenMessage::RigStripSay,
             fluent_args! {
                 "rim" => rim.selector(), "length" => fine(*length), "pitch" => fine(*pitch),
                 "pins" => *pins, "spacing" => fine(*spacing),
                 "shift" => shift.map_or("none".into(), |shift| FluentValue::from(fine(shift))),
+                "end" => match thick {
+                    None => "none",
+                    Some(thick) if thick == rim => "thick",
+                    Some(_) => "thin",
+                },
             },
         ),
         Task::Board {
@@ -304,7 +314,8 @@ fn of_task<'t>(step: &RigStep, task: &'t Task) -> Said<'t> {
         } => (
             SpokenMessage::RigBoardSay,
             fluent_args! {
-                "outer" => fine(*outer), "inner" => fine(*inner), "pins" => *pins, "rows" => *rows,
+                "outer" => to_half(*outer), "inner" => to_half(*inner), "pins" => *pins,
+                "rows" => *rows, "circles" => 2 * *rows, "all" => 2 * *rows * *pins,
                 "staggered" => staggered.selector(),
             },
         ),

@@ -274,6 +274,7 @@ impl Words {
             | ShapeError::TaperTooShort { .. }
             | ShapeError::ThinEnd { .. }
             | ShapeError::BallFull { .. }
+            | ShapeError::BallTooSmall { .. }
             | ShapeError::MatFull { .. }
             | ShapeError::HoleTooSmall { .. } => self.ground_shape_error(error),
         }
@@ -323,7 +324,7 @@ fn names(names: &[String]) -> String {
     }
 }
 
-fn example(asking: SetupField) -> &'static str {
+pub(super) fn example(asking: SetupField) -> &'static str {
     match asking {
         SetupField::Object | SetupField::Cover => "30mm",
         SetupField::Girth => "94mm",

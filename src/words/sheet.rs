@@ -3,7 +3,7 @@
 use fluent::{FluentArgs, FluentValue, fluent_args};
 
 use super::course::weave_of;
-use super::lengths::{by_hand, fine};
+use super::lengths::{by_hand, fine, to_half};
 use super::pins::{named, set_nested};
 use super::selectors::Selector;
 use super::step_args::{by_fingers, crossing_args, lay_args};
@@ -36,7 +36,7 @@ impl Words {
             self.text(
                 "card-pins",
                 &fluent_args! {
-                    "pins" => plan.knot().bights(),
+                    "pins" => plan.knot().bights(), "rows" => plan.knot().nested(),
                     "staggered" => plan.knot().is_staggered().selector(),
                 },
             ),
@@ -61,8 +61,8 @@ impl Words {
             }
             Some((_, Layout::Board(board))) => {
                 let args = fluent_args! {
-                    "outer" => fine(board.across()),
-                    "inner" => fine(board.inner.across()),
+                    "outer" => to_half(board.across()),
+                    "inner" => to_half(board.inner.across()),
                 };
                 facts.push(self.text("card-board-circles", &args));
             }
@@ -249,7 +249,7 @@ impl Words {
     pub fn board_title(&self, plan: &Plan, board: &Board) -> String {
         let mut args = fluent_args! {
             "leads" => plan.knot().leads(), "bights" => plan.knot().bights(),
-            "outer" => fine(board.outer.across()), "inner" => fine(board.inner.across()),
+            "outer" => to_half(board.outer.across()), "inner" => to_half(board.inner.across()),
         };
         set_nested(&mut args, plan.knot().lattice());
         self.text("board-title", &args)

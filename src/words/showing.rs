@@ -4,6 +4,7 @@ use std::fmt;
 
 use fluent::{FluentArgs, fluent_args};
 
+use super::lengths::cut_of;
 use super::pins::set_nested;
 use super::selectors::Selector;
 use super::step_args::{
@@ -313,7 +314,8 @@ impl Words {
             "turns" => knot.leg(1, 1).map_or(0, |leg| knot.turns_of(leg)), "uneven" => (!knot.is_even()).selector(),
         };
         set_nested(&mut args, knot.lattice());
-        let message = if plan.is_round_hand() {
+        let message = if let Some(fingers) = plan.fingers() {
+            args.set("cord", cut_of(fingers.cord(plan.laying().passes())));
             "start-facts-round-hand"
         } else {
             "start-facts"

@@ -64,6 +64,7 @@ pub(super) enum SpokenMessage {
     KitPageSay,
     KitPicksSay,
     KitPinsSay,
+    KitSheetSay,
     KitStripSay,
     KitTapeSay,
     KitTickSay,
@@ -207,6 +208,7 @@ impl SpokenMessage {
                 | Self::KitKeySay
                 | Self::KitPicksSay
                 | Self::KitPinsSay
+                | Self::KitSheetSay
                 | Self::KitStripSay
                 | Self::KitTapeSay
                 | Self::KitToolSay

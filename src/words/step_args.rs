@@ -159,7 +159,10 @@ pub(super) fn check_args(check: &CheckStep) -> FluentArgs<'static> {
 }
 
 pub(super) fn lift_args(lift: &LiftStep) -> FluentArgs<'static> {
-    fluent_args! { "task" => lift.task.selector(), "pins" => lift.pins, "ends" => lift.ends }
+    fluent_args! {
+        "task" => lift.task.selector(), "pins" => lift.pins, "all" => 2 * lift.pins,
+        "ends" => lift.ends, "thick" => lift.thick.map_or("none", Rim::selector),
+    }
 }
 
 /// Crossings of a leg that a look tells one by one; of more nobody would follow the order.

@@ -252,11 +252,15 @@ fn simulated_cord_lies_on_the_ball_that_holds_it() {
             give: Give::HARD,
             ..on(counts(leads, bights, passes), cord, Ground::Ball(mm(ball)))
         };
-        let Err(ShapeError::BallFull { ball_from, .. }) = on_ball(cord).tight() else {
-            panic!("a ball as thick as the cord holds no such knot");
+        // On no smaller ball is anything tied: a knot that lies there would lie on smaller ones too.
+        let smallest = 1.75 * cord;
+        let ball_from = match on_ball(smallest).tight() {
+            Err(ShapeError::BallFull { ball_from, .. }) => ball_from.get(),
+            Ok(_) => smallest,
+            Err(other) => panic!("{row:?}: {other}"),
         };
         let lifted = (far_out - ball / 2.0 - cord) / cord;
-        let times = ball / ball_from.get();
+        let times = ball / ball_from;
         if (0.95..1.1).contains(&times) {
             judged[0] += 1;
             assert!(lifted.abs() < 0.04, "{row:?} {lifted}");

@@ -1,8 +1,8 @@
 //! What is offered for a taper, a ball, a mat and in place, as a tyer would expect it.
 
 use marlinspeak::bench::{
-    Braid, Finish, FitAnswer, FitSection, FitWish, Ground, LeastCover, Misfit, Object, RigJob,
-    Tube, fit, rig, why_nothing_fits,
+    Braid, Counts, Finish, FitAnswer, FitSection, FitWish, Ground, LEAST_ANGLE, LeastCover, Misfit,
+    Object, RigCaution, RigError, RigJob, ShapeError, Tube, fit, rig, why_nothing_fits,
 };
 use proptest::prelude::*;
 
@@ -214,4 +214,119 @@ proptest! {
         }
         prop_assert_eq!(answers.is_empty(), !why_nothing_fits(&wish).is_empty());
     }
+}
+
+/// On a ball hardly thicker than the cord nothing is offered, and it is said what would do: with so much
+/// something lies.
+#[test]
+fn a_cord_nearly_as_thick_as_the_ball_is_refused() {
+    for (ball, cord) in [(4.0, 4.0), (5.0, 4.0), (6.9, 4.0)] {
+        let refused = wish(Ground::Ball(mm(ball)), 10.0, cord);
+        assert!(fit(&refused).is_empty(), "{ball}");
+        let why = why_nothing_fits(&refused);
+        let [
+            Misfit::Refused(ShapeError::BallTooSmall {
+                cord_to, ball_from, ..
+            }),
+        ] = why[..]
+        else {
+            panic!("{ball}: {why:?}");
+        };
+        // The smallest ball on which simulated cord was seen to lie: 4 mm on 7 mm.
+        assert!((ball_from.get() - 7.0).abs() < 1e-9);
+        for (ball, cord) in [(mm(ball), cord_to), (ball_from, mm(cord))] {
+            let smallest = Braid::new(Counts::new(4, 3, 1).unwrap(), cord, Ground::Ball(ball));
+            assert!(!matches!(
+                smallest.tight(),
+                Err(ShapeError::BallTooSmall { .. })
+            ));
+        }
+        let any = Braid::new(
+            Counts::new(4, 3, 1).unwrap(),
+            mm(cord),
+            Ground::Ball(mm(ball)),
+        );
+        assert!(matches!(any.tight(), Err(ShapeError::BallTooSmall { .. })));
+    }
+}
+
+/// A taper that loses as much as it is long is no matter of covering less.
+#[test]
+fn a_taper_too_steep_is_told_to_be_longer() {
+    let over = mm(90.0);
+    let steep = wish(taper(300.0, 26.0, 90.0), 90.0, 3.0);
+    let least = mm(137.0);
+    let too_short = ShapeError::TaperTooShort { over, least };
+    assert_eq!(why_nothing_fits(&steep), [Misfit::Refused(too_short)]);
+    for bottom in (30..260_u16).step_by(10).map(f64::from) {
+        let wish = wish(taper(bottom, 26.0, 60.0), 60.0, 3.0);
+        let why = why_nothing_fits(&wish);
+        let covers_less = matches!(
+            why[..],
+            [Misfit::CoverTooLong {
+                thicker_cord: None,
+                ..
+            }]
+        );
+        assert!(!covers_less, "{bottom}: {why:?}");
+    }
+}
+
+/// A tube thinner than the thick end is no better: the knot would not go over that.
+#[test]
+fn no_thinner_tube_than_the_thick_end_is_advised() {
+    let mut advised = 0;
+    for (bottom, top) in [(32.0, 20.0), (20.0, 32.0), (40.0, 24.0)] {
+        for across in [50.0, 60.0, 80.0] {
+            for (leads, bights) in [(5, 7), (7, 5), (5, 4)] {
+                let tube = Tube::plain(mm(across));
+                let counts = Counts::new(leads, bights, 1).unwrap();
+                let job = RigJob {
+                    finish: Some(Finish {
+                        around: taper(bottom, top, 200.0),
+                        open_to: None,
+                    }),
+                    ..RigJob::new(counts, &tube, mm(3.0))
+                };
+                let Ok(rigged) = rig(&job) else { continue };
+                for caution in rigged.cautions {
+                    if let RigCaution::TubeTooThick {
+                        better: Some(better),
+                        ..
+                    } = caution
+                    {
+                        assert!(
+                            better.get() >= bottom.max(top),
+                            "{better} for {bottom}:{top}"
+                        );
+                        advised += 1;
+                    }
+                }
+            }
+        }
+    }
+    assert!(advised > 3, "only {advised}");
+}
+
+/// Opened until its legs run along the rail a knot hides nothing: that is refused, with what it reaches.
+#[test]
+fn a_knot_is_not_opened_until_its_legs_run_along() {
+    let tube = Tube::plain(mm(45.0));
+    let counts = Counts::new(5, 7, 1).unwrap();
+    let opened = |width: f64| {
+        let finish = Some(Finish {
+            around: mm(30.0).into(),
+            open_to: Some(mm(width)),
+        });
+        rig(&RigJob {
+            finish,
+            ..RigJob::new(counts, &tube, mm(4.0))
+        })
+    };
+    let Err(RigError::Shape(ShapeError::WiderThanReach { given, most })) = opened(5000.0) else {
+        panic!("{:?}", opened(5000.0));
+    };
+    assert_eq!(given, mm(5000.0));
+    assert!(opened(most.get()).is_ok_and(|rig| rig.shape.angle >= LEAST_ANGLE * 0.9));
+    assert!(opened(most.get() + 1.0).is_err());
 }

@@ -251,7 +251,10 @@ fn the_bag_holds_what_the_rig_needs() {
                 length: one.length,
                 grams: None,
             },
-            KitItem::Tape { length: rig.tape },
+            KitItem::Tape {
+                length: rig.tape,
+                scraps: 0
+            },
             KitItem::Tool(Tool::Marker),
             KitItem::Tool(Tool::Ruler),
             KitItem::Picks { count: 1 },

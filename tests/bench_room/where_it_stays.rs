@@ -75,7 +75,11 @@ fn on_a_rail_marks_stand_for_pins() {
     assert!(items.contains(&KitItem::Strip {
         length: tube.circumference()
     }));
-    assert!(items.contains(&KitItem::Tape { length: rail.tape }));
+    // A scrap over each bight, where a mark stands for a pin.
+    assert!(items.contains(&KitItem::Tape {
+        length: rail.tape,
+        scraps: rail.counts.lattice().legs(),
+    }));
 }
 
 /// Eleven bights doubled of 4 mm go round a rail of 40 mm side by side, but leave no room to tuck: bands

@@ -79,9 +79,29 @@ fn a_tie_comes_back_with_its_ground_and_tied_in_place() {
             assert_eq!(document["object"], form);
             let setup = tie.plan.setup().unwrap();
             assert_eq!(document.get("in_place").is_some(), setup.in_place);
-            assert_eq!(read_tie(&written), Ok(tie));
+            // A mat has no other place, though its document may not say so.
+            let mut setup = setup.clone();
+            setup.in_place |= ground.is_flat();
+            let plan = tie.plan.clone().with_setup(Some(setup));
+            let mut meant = tie;
+            meant.plan = plan;
+            assert_eq!(read_tie(&written), Ok(meant));
         }
     }
+}
+
+#[test]
+fn a_mat_in_a_document_from_elsewhere_is_tied_where_it_stays() {
+    let mat = Ground::Flat {
+        outer: mm(150.0),
+        hole: None,
+    };
+    let mut document = json_of(&write_tie(&in_place(mat)).unwrap());
+    let fields = document.as_object_mut().unwrap();
+    assert_eq!(fields.remove("in_place"), Some(json!(true)));
+    fields.remove("checksum");
+    let read = read_tie(document.to_string().as_bytes()).unwrap();
+    assert_eq!(read.plan.setup(), in_place(mat).plan.setup());
 }
 
 /// A program from before would have a mat lifted off a tube.

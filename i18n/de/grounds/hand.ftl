@@ -314,3 +314,13 @@ card-pins = Stifte gibt es nicht: { $pins } Bögen liegen auf jeder Seite der Fi
        *[no] jeder { -top-pin } auf gleicher Höhe mit dem { -bottom-pin } seiner Nummer.
     }
 card-lift = Abstreifen: Kleb { -bottom-bight } 1 ein Stück Band an und sieh zu, dass kein Ende zurückrutscht. Streif den Knoten von den Fingern und auf den Gegenstand, genau so herum.
+
+## Asked how much cord is still to be laid
+
+cord-left = In diesem Durchgang { $legs ->
+        [one] ist noch eine Bahn zu legen
+       *[other] sind noch { $legs } Bahnen zu legen
+    }{ $ends ->
+        [yes] , dann endet diese Schnur.
+       *[no] ; bis zum Ende dieser Schnur sind es { $all }.
+    } Um die Hand wird keine Länge gemessen: Jeder Durchgang braucht so viel Schnur wie der erste.

@@ -10,7 +10,7 @@
 -card-left = Arbeite nach links um die Kugel; so sind auch die Striche nummeriert.
 -card-right = Arbeite nach rechts um die Kugel; so sind auch die Striche nummeriert.
 -coming-off = Beim Herausnehmen der Bänder
--how-to-stand = Halte die Kugel so, dass die Fuß-Striche zum Boden zeigen, und sieh sie von vorn an.
+-how-to-stand = Halte die Kugel so, dass die Fuß-Striche zum Boden zeigen, und sieh sie von vorn an. An jedem Strich hält ein Stück Kreppband die Bucht, quer darüber geklebt; für den nächsten Durchgang löst du es und klebst es über beide Schnüre.
 -laid-and-lifted = Alles liegt, und die Bänder sind heraus;
 -Lift-off = Nimm
 -lift-off = nimm
@@ -25,7 +25,7 @@
 -planned-so = der mit Kugel und Schnur geplant wurde.
 -round-it = um die Kugel
 -round-the-tube = um die Kugel herum
--Then-round = Dann wende an
+-Then-round = Kleb die Bucht an
 -to-be-lifted = jetzt kommen die Bänder heraus.
 -top-pin = Kopf-Strich
 -top-pins = Kopf-Strichen
@@ -34,15 +34,15 @@
 -tops-straight = die Kopf-Striche genau darüber.
 -tube-is-empty = Da liegt keine Bahn mehr.
 -turn-it-round = Dreh die Kugel einmal ganz herum
--upright = Fuß-Striche zum Boden.
--upright-shown = Fuß-Striche zum Boden, Ende festgeklebt.
+-upright = Fuß-Striche zum Boden. Kleb jede Bucht an ihrem Strich fest.
+-upright-shown = Fuß-Striche zum Boden, Ende und Buchten festgeklebt.
 -work-left = Du arbeitest nach links, und so sind die Striche nummeriert.
 -work-right = Du arbeitest nach rechts, und so sind die Striche nummeriert.
 
 ## Rigging
 
 rig-strip-say = { $rim ->
-        [top] Kleb ein zweites Band { $spacing } darüber, mit einem Strich alle { $pitch }: Das sind { $pins } { -top-pins-nom }. { $shift ->
+        [top] Kleb ein zweites Band { $spacing } darüber, an der Kugel entlang, mit einem Strich alle { $pitch }: Das sind { $pins } { -top-pins-nom }. { $shift ->
             [none] { -top-pin } 1 liegt { -exactly-above } { -bottom-pin } 1.
            *[other] { -top-pin } 1 liegt { $shift } weiter { $hand ->
                 [left] links
@@ -52,7 +52,7 @@ rig-strip-say = { $rim ->
        *[bottom] Kleb ein Band einmal herum, um den unteren Teil der Kugel, Länge { $length }, mit einem Strich alle { $pitch }: Das sind { $pins } Fuß-Striche.
     }
 rig-strip-say-brief = { $rim ->
-        [top] Kleb ein zweites Band { $spacing } darüber, mit einem Strich alle { $pitch }: Das sind { $pins } { -top-pins-nom }. { $shift ->
+        [top] Kleb ein zweites Band { $spacing } darüber, an der Kugel entlang, mit einem Strich alle { $pitch }: Das sind { $pins } { -top-pins-nom }. { $shift ->
             [none] { -top-pin } 1 liegt { -exactly-above } { -bottom-pin } 1.
            *[other] { -top-pin } 1 liegt { $shift } weiter { $hand ->
                 [left] links
@@ -62,7 +62,7 @@ rig-strip-say-brief = { $rim ->
        *[bottom] Kleb ein Band einmal herum, um den unteren Teil der Kugel, Länge { $length }, mit einem Strich alle { $pitch }: Das sind { $pins } Fuß-Striche.
     }
 rig-strip-say-teach = { $rim ->
-        [top] Kleb ein zweites Band { $spacing } darüber, mit einem Strich alle { $pitch }: Das sind { $pins } { -top-pins-nom }. { $shift ->
+        [top] Kleb ein zweites Band { $spacing } darüber, an der Kugel entlang, mit einem Strich alle { $pitch }: Das sind { $pins } { -top-pins-nom }. { $shift ->
             [none] { -top-pin } 1 liegt { -exactly-above } { -bottom-pin } 1.
            *[other] { -top-pin } 1 liegt { $shift } weiter { $hand ->
                 [left] links
@@ -72,7 +72,7 @@ rig-strip-say-teach = { $rim ->
        *[bottom] Kleb ein Band einmal herum, um den unteren Teil der Kugel, Länge { $length }, mit einem Strich alle { $pitch }: Das sind { $pins } Fuß-Striche.
     } Ein Band, das genau einmal herumgeht, hat seine Striche in gleichen Abständen.
 rig-strip-show = { $rim ->
-        [top] { -top-pins-nom } { $spacing } darüber
+        [top] { -top-pins-nom } { $spacing } darüber, an der Kugel entlang
        *[bottom] Fuß-Striche alle { $pitch }
     }
 rig-strip-note = { $rim ->
@@ -88,21 +88,45 @@ rig-strip-note = { $rim ->
 rig-number-say = Nummeriere auf den Bändern die Striche von 1 bis { $pins }, nach { $hand ->
             [left] links
            *[right] rechts
-        } gezählt, auf beiden gleich.
+        } gezählt{ $rows ->
+            [one] , auf beiden gleich
+           *[other] , in allen Reihen gleich
+        }.
 rig-number-say-brief = Nummeriere auf den Bändern die Striche von 1 bis { $pins }, nach { $hand ->
             [left] links
            *[right] rechts
-        } gezählt, auf beiden gleich.
+        } gezählt{ $rows ->
+            [one] , auf beiden gleich
+           *[other] , in allen Reihen gleich
+        }.
 rig-number-say-teach = Nummeriere auf den Bändern die Striche von 1 bis { $pins }, nach { $hand ->
             [left] links
            *[right] rechts
-        } gezählt, auf beiden gleich. Jeder Schritt nennt die Striche bei diesen Nummern.
+        } gezählt{ $rows ->
+            [one] , auf beiden gleich
+           *[other] , in allen Reihen gleich
+        }. Jeder Schritt nennt die Striche bei diesen Nummern.
 rig-number-show = Nummeriere die Striche 1 bis { $pins }
 rig-number-note = Nach { $hand ->
             [left] links
            *[right] rechts
-        }, beide Bänder gleich
-kit-tape-say-teach = Du brauchst, { $number } von { $items }: Kreppband, { $tape } und etwas Vorrat. Weiter, wenn es da ist. Es hält das stehende Ende fest und trägt die Striche mit ihren Nummern.
+        }{ $rows ->
+            [one] , beide Bänder gleich
+           *[other] , alle Reihen gleich
+        }
+kit-tape-say = Du brauchst, { $number } von { $items }: Kreppband, { $tape } und etwas Vorrat, davon { $scraps } kurze Stücke, die die Buchten halten. Weiter, wenn es da ist.
+kit-tape-say-brief = Kreppband, { $tape } und etwas Vorrat, davon { $scraps } Stücke für die Buchten.
+kit-tape-say-teach = Du brauchst, { $number } von { $items }: Kreppband, { $tape } und etwas Vorrat, davon { $scraps } kurze Stücke, die die Buchten halten. Weiter, wenn es da ist. Es hält das stehende Ende fest und trägt die Striche mit ihren Nummern.
+kit-tape-note = Davon { $scraps } kurze Stücke, eines über jede Bucht
+rig-nest-say = Jetzt { $rows ->
+        [two] die innere Reihe
+       *[more] Reihe { $row }
+    } der Striche, { $pins } an jedem Rand. Sie liegt weiter innen als die äußerste, { -towards-the-middle }; Abstand { $inside }. Zeichne sie auf dasselbe Band, oder auf ein weiteres, wo das zu schmal ist. Jeder liegt auf einer Linie mit dem äußersten Strich seiner Nummer und hat dieselbe Nummer.
+rig-nest-say-teach = Jetzt { $rows ->
+        [two] die innere Reihe
+       *[more] Reihe { $row }
+    } der Striche, { $pins } an jedem Rand. Sie liegt weiter innen als die äußerste, { -towards-the-middle }; Abstand { $inside }. Zeichne sie auf dasselbe Band, oder auf ein weiteres, wo das zu schmal ist. Jeder liegt auf einer Linie mit dem äußersten Strich seiner Nummer und hat dieselbe Nummer. Näher liegende Reihen lassen den Buchten keinen Platz.
+rig-nest-note = { $pins } Striche an jedem Rand, auf einer Linie, mit denselben Nummern
 kit-tool-say-teach = Du brauchst, { $number } von { $items }: { $tool ->
         [marker] einen Filzschreiber, der auf Klebeband schreibt. Weiter, wenn er da ist. Mit ihm ziehst du die Striche.
         [ruler] ein Lineal. Weiter, wenn es da ist. Mit ihm misst du die Schnur ab, und wo die Striche hinkommen.
@@ -118,7 +142,7 @@ card-pins = Zieh auf zwei Bändern je { $pins } Striche gleichmäßig rundum, { 
        *[no] jeden Kopf-Strich genau über den Fuß-Strich seiner Nummer.
     }
 card-pins-apart = Um die Kugel liegen die Striche { $apart } auseinander, wo sie { $tube } dick ist.
-card-lift = Bänder heraus: { -bottom-bight } 1 mit Klebeband markieren, und kein Ende zurückrutschen lassen. Die Bänder unter den Schnüren herausziehen; der Knoten bleibt, wo er ist.
+card-lift = Bänder heraus: { -bottom-bight } 1 mit Klebeband markieren, und kein Ende zurückrutschen lassen. Die Klebestücke von den Buchten lösen, die Bänder unter den Schnüren herausziehen; der Knoten bleibt, wo er ist.
 strip-title = Streifen mit Strichen: { $leads } Parten, { $bights } Buchten{ $nested ->
         [one] { "" }
        *[other] , { $nested } ineinander{ $lands ->
@@ -129,7 +153,10 @@ strip-title = Streifen mit Strichen: { $leads } Parten, { $bights } Buchten{ $ne
 strip-how = Schneide beide Streifen an ihren Linien aus, und kleb jeden einmal herum, Ende an Ende. Die Striche liegen, wo die Linien sich kreuzen; die Linien laufen weiter bis zum Rand des Papiers. Beginne mit beiden Streifen an derselben Linie, die der Länge nach läuft.
 strip-spacing = { $known ->
         [no] Wie weit die Reihen auseinander liegen, hängt von der Schnur ab: Nenne sie auch (--cord), dann steht es hier.
-       *[yes] Die beiden Reihen von Strichen liegen { $spacing } auseinander.
+       *[yes] { $rows ->
+            [1] Die beiden Reihen von Strichen
+           *[other] Die beiden äußersten Reihen von Strichen
+        } liegen { $spacing } auseinander, an der Kugel entlang.
     }
 strip-top = Kopf
 strip-bottom = Fuß

@@ -26,7 +26,7 @@
 -down-short = her
 -exactly-above = in einer Linie mit
 -from-the-bottom = vom nahen Ende her
--how-to-stand = Stell dich an ein Ende und sieh daran entlang: Das nahe Ende ist bei dir, das ferne liegt von dir weg.
+-how-to-stand = Stell dich an ein Ende und sieh daran entlang: Das nahe Ende ist bei dir, das ferne liegt von dir weg. An jedem Strich hält ein Stück Kreppband die Bucht, quer darüber geklebt; für den nächsten Durchgang löst du es und klebst es über beide Schnüre.
 -is-near = ist in der Nähe
 -laid-and-lifted = Alles liegt, und die Bänder sind heraus;
 -Lift-off = Nimm
@@ -44,7 +44,7 @@
 -round-it = herum
 -round-the-tube = herum
 -straight-above = geradeaus hinter
--Then-round = Dann wende an
+-Then-round = Kleb die Bucht an
 -to-be-lifted = jetzt kommen die Bänder heraus.
 -top = Fern
 -top-bight = Fern-Bucht
@@ -59,8 +59,8 @@
 -turn-it-round = Geh einmal ganz herum
 -up = von dir weg
 -up-short = weg
--upright = Sieh daran entlang.
--upright-shown = Sieh daran entlang, Ende festgeklebt.
+-upright = Sieh daran entlang. Kleb jede Bucht an ihrem Strich fest.
+-upright-shown = Sieh daran entlang, Ende und Buchten festgeklebt.
 -work-left = Du arbeitest obenherum nach links, und so sind die Striche nummeriert.
 -work-right = Du arbeitest obenherum nach rechts, und so sind die Striche nummeriert.
 
@@ -75,6 +75,10 @@ rig-strip-say = { $rim ->
             } als { -bottom-pin } 1, auf halbem Weg zu { -bottom-pin } 2.
         }
        *[bottom] Kleb ein Band einmal herum, am nahen Ende, Länge { $length }, mit einem Strich alle { $pitch }: Das sind { $pins } Nah-Striche.
+    } { $end ->
+        [none] { "" }
+        [thick] Hier ist das dicke Ende.
+       *[thin] Hier ist das dünne Ende.
     }
 rig-strip-say-brief = { $rim ->
         [top] Kleb ein zweites Band { $spacing } weiter weg von dir, mit einem Strich alle { $pitch }: Das sind { $pins } { -top-pins-nom }. { $shift ->
@@ -85,6 +89,10 @@ rig-strip-say-brief = { $rim ->
             } als { -bottom-pin } 1, auf halbem Weg zu { -bottom-pin } 2.
         }
        *[bottom] Kleb ein Band einmal herum, am nahen Ende, Länge { $length }, mit einem Strich alle { $pitch }: Das sind { $pins } Nah-Striche.
+    } { $end ->
+        [none] { "" }
+        [thick] Hier ist das dicke Ende.
+       *[thin] Hier ist das dünne Ende.
     }
 rig-strip-say-teach = { $rim ->
         [top] Kleb ein zweites Band { $spacing } weiter weg von dir, mit einem Strich alle { $pitch }: Das sind { $pins } { -top-pins-nom }. { $shift ->
@@ -95,6 +103,10 @@ rig-strip-say-teach = { $rim ->
             } als { -bottom-pin } 1, auf halbem Weg zu { -bottom-pin } 2.
         }
        *[bottom] Kleb ein Band einmal herum, am nahen Ende, Länge { $length }, mit einem Strich alle { $pitch }: Das sind { $pins } Nah-Striche.
+    } { $end ->
+        [none] { "" }
+        [thick] Hier ist das dicke Ende.
+       *[thin] Hier ist das dünne Ende.
     } Ein Band, das genau einmal herumgeht, hat seine Striche in gleichen Abständen.
 rig-strip-show = { $rim ->
         [top] { -top-pins-nom } { $spacing } weiter weg
@@ -109,25 +121,53 @@ rig-strip-note = { $rim ->
             }, alle { $pitch }
         }
        *[bottom] { $pins } Striche auf einem Band, Länge { $length }
+    }{ $end ->
+        [none] { "" }
+        [thick] , am dicken Ende
+       *[thin] , am dünnen Ende
     }
 rig-number-say = Nummeriere auf den Bändern die Striche von 1 bis { $pins }, nach { $hand ->
             [left] links
            *[right] rechts
-        } gezählt, auf beiden gleich.
+        } gezählt{ $rows ->
+            [one] , auf beiden gleich
+           *[other] , in allen Reihen gleich
+        }.
 rig-number-say-brief = Nummeriere auf den Bändern die Striche von 1 bis { $pins }, nach { $hand ->
             [left] links
            *[right] rechts
-        } gezählt, auf beiden gleich.
+        } gezählt{ $rows ->
+            [one] , auf beiden gleich
+           *[other] , in allen Reihen gleich
+        }.
 rig-number-say-teach = Nummeriere auf den Bändern die Striche von 1 bis { $pins }, nach { $hand ->
             [left] links
            *[right] rechts
-        } gezählt, auf beiden gleich. Jeder Schritt nennt die Striche bei diesen Nummern.
+        } gezählt{ $rows ->
+            [one] , auf beiden gleich
+           *[other] , in allen Reihen gleich
+        }. Jeder Schritt nennt die Striche bei diesen Nummern.
 rig-number-show = Nummeriere die Striche 1 bis { $pins }
 rig-number-note = Nach { $hand ->
             [left] links
            *[right] rechts
-        }, beide Bänder gleich
-kit-tape-say-teach = Du brauchst, { $number } von { $items }: Kreppband, { $tape } und etwas Vorrat. Weiter, wenn es da ist. Es hält das stehende Ende fest und trägt die Striche mit ihren Nummern.
+        }{ $rows ->
+            [one] , beide Bänder gleich
+           *[other] , alle Reihen gleich
+        }
+kit-tape-say = Du brauchst, { $number } von { $items }: Kreppband, { $tape } und etwas Vorrat, davon { $scraps } kurze Stücke, die die Buchten halten. Weiter, wenn es da ist.
+kit-tape-say-brief = Kreppband, { $tape } und etwas Vorrat, davon { $scraps } Stücke für die Buchten.
+kit-tape-say-teach = Du brauchst, { $number } von { $items }: Kreppband, { $tape } und etwas Vorrat, davon { $scraps } kurze Stücke, die die Buchten halten. Weiter, wenn es da ist. Es hält das stehende Ende fest und trägt die Striche mit ihren Nummern.
+kit-tape-note = Davon { $scraps } kurze Stücke, eines über jede Bucht
+rig-nest-say = Jetzt { $rows ->
+        [two] die innere Reihe
+       *[more] Reihe { $row }
+    } der Striche, { $pins } an jedem Rand. Sie liegt weiter innen als die äußerste, { -towards-the-middle }; Abstand { $inside }. Zeichne sie auf dasselbe Band, oder auf ein weiteres, wo das zu schmal ist. Jeder liegt auf einer Linie mit dem äußersten Strich seiner Nummer und hat dieselbe Nummer.
+rig-nest-say-teach = Jetzt { $rows ->
+        [two] die innere Reihe
+       *[more] Reihe { $row }
+    } der Striche, { $pins } an jedem Rand. Sie liegt weiter innen als die äußerste, { -towards-the-middle }; Abstand { $inside }. Zeichne sie auf dasselbe Band, oder auf ein weiteres, wo das zu schmal ist. Jeder liegt auf einer Linie mit dem äußersten Strich seiner Nummer und hat dieselbe Nummer. Näher liegende Reihen lassen den Buchten keinen Platz.
+rig-nest-note = { $pins } Striche an jedem Rand, auf einer Linie, mit denselben Nummern
 kit-tool-say-teach = Du brauchst, { $number } von { $items }: { $tool ->
         [marker] einen Filzschreiber, der auf Klebeband schreibt. Weiter, wenn er da ist. Mit ihm ziehst du die Striche.
         [ruler] ein Lineal. Weiter, wenn es da ist. Mit ihm misst du die Schnur ab, und wo die Striche hinkommen.
@@ -143,7 +183,7 @@ card-pins = Zieh auf zwei Bändern je { $pins } Striche gleichmäßig rundum, { 
        *[no] jeden Fern-Strich in einer Linie mit dem Nah-Strich seiner Nummer.
     }
 card-pins-apart = Bei einer Dicke von { $tube } liegen die Striche { $apart } auseinander, rundum gemessen.
-card-lift = Bänder heraus: { -bottom-bight } 1 mit Klebeband markieren, und kein Ende zurückrutschen lassen. Die Bänder unter den Schnüren herausziehen; der Knoten bleibt, wo er ist.
+card-lift = Bänder heraus: { -bottom-bight } 1 mit Klebeband markieren, und kein Ende zurückrutschen lassen. Die Klebestücke von den Buchten lösen, die Bänder unter den Schnüren herausziehen; der Knoten bleibt, wo er ist.
 strip-title = Streifen mit Strichen: { $leads } Parten, { $bights } Buchten{ $nested ->
         [one] { "" }
        *[other] , { $nested } ineinander{ $lands ->
@@ -154,7 +194,10 @@ strip-title = Streifen mit Strichen: { $leads } Parten, { $bights } Buchten{ $ne
 strip-how = Schneide beide Streifen an ihren Linien aus, und kleb jeden einmal herum, Ende an Ende. Die Striche liegen, wo die Linien sich kreuzen; die Linien laufen weiter bis zum Rand des Papiers. Beginne mit beiden Streifen an derselben Linie, die der Länge nach läuft.
 strip-spacing = { $known ->
         [no] Wie weit die Reihen auseinander liegen, hängt von der Schnur ab: Nenne sie auch (--cord), dann steht es hier.
-       *[yes] Die beiden Reihen von Strichen liegen { $spacing } auseinander.
+       *[yes] { $rows ->
+            [1] Die beiden Reihen von Strichen
+           *[other] Die beiden äußersten Reihen von Strichen
+        } liegen { $spacing } auseinander.
     }
 strip-top = Fernes Ende
 strip-bottom = Nahes Ende

@@ -76,7 +76,10 @@ kit-tape-say-teach = Du brauchst, { $number } von { $items }: Kreppband, { $tape
 
 ## On paper
 
-card-pins = Setz je { $pins } T-Stifte gleichmäßig in zwei Kreise, { $staggered ->
+card-pins = Setz je { $pins } T-Stifte gleichmäßig in { $rows ->
+        [one] zwei Kreise
+       *[other] alle Kreise
+    }, { $staggered ->
         [yes] jeden Loch-Stift auf Lücke zwischen zwei Kanten-Stifte: Loch-Stift 1 einen halben Abstand weiter als Kanten-Stift 1.
        *[no] jeden Loch-Stift auf eine Linie mit dem Kanten-Stift seiner Nummer.
     }

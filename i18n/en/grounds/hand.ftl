@@ -318,3 +318,13 @@ card-pins = There are no pins: { $pins } bights lie on each side of your fingers
        *[no] each { -top-pin } { -straight-above } the { -bottom-pin } of its number.
     }
 card-lift = Slipping off: mark { -bottom-bight } 1 with tape and see that no end slips back in. Slip the knot off your fingers and onto its object, the same way up.
+
+## Asked how much cord is still to be laid
+
+cord-left = Still to lay in this pass: { $legs ->
+        [one] 1 leg
+       *[other] { $legs } legs
+    }{ $ends ->
+        [yes] , and then this cord ends.
+       *[no] ; to the end of this cord: { $all } legs.
+    } Round the hand no length is measured: every pass takes as much cord as the first.

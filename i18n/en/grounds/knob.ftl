@@ -12,7 +12,7 @@
 -card-left = Work to the left round the ball; the marks are numbered that way.
 -card-right = Work to the right round the ball; the marks are numbered that way.
 -coming-off = Taking the marks off
--how-to-stand = Hold the ball with the bottom marks down, and look at it from the front.
+-how-to-stand = Hold the ball with the bottom marks down, and look at it from the front. At every mark a scrap of masking tape over the bight holds it; for the next pass peel it off, and press it on again over both cords.
 -laid-and-lifted = Everything is laid, and the marks are off;
 -Lift-off = Take
 -lift-off = take
@@ -28,7 +28,7 @@
 -pins = marks
 -planned-so = planned with its ball and cord.
 -round-the-tube = round the ball
--Then-round = Then turn at
+-Then-round = Tape the bight at
 -to-be-lifted = the marks are to come off.
 -Top-pin = Top mark
 -top-pin = top mark
@@ -38,15 +38,15 @@
 -tops-straight = top marks straight above.
 -tube-is-empty = nothing is laid.
 -turn-it-round = Turn the ball once round
--upright = Bottom marks down.
--upright-shown = Bottom marks down, tail taped down.
+-upright = Bottom marks down. Tape every bight at its mark.
+-upright-shown = Bottom marks down, tail and bights taped down.
 -work-left = You work round to the left, and the marks are numbered that way.
 -work-right = You work round to the right, and the marks are numbered that way.
 
 ## Rigging
 
 rig-strip-say = { $rim ->
-        [top] Stick a second strip of tape { $spacing } above it, and mark it every { $pitch }: { $pins } { -top-pins }. { $shift ->
+        [top] Stick a second strip of tape { $spacing } above it along the ball, and mark it every { $pitch }: { $pins } { -top-pins }. { $shift ->
             [none] { -Top-pin } 1 stands { -straight-above } { -bottom-pin } 1.
            *[other] { -Top-pin } 1 stands { $shift } to the { $hand ->
                 [left] left
@@ -56,7 +56,7 @@ rig-strip-say = { $rim ->
        *[bottom] Stick tape once round the lower part of the ball, { $length } of it, and mark it every { $pitch }: { $pins } { -bottom-pins }.
     }
 rig-strip-say-brief = { $rim ->
-        [top] Stick a second strip of tape { $spacing } above it, and mark it every { $pitch }: { $pins } { -top-pins }. { $shift ->
+        [top] Stick a second strip of tape { $spacing } above it along the ball, and mark it every { $pitch }: { $pins } { -top-pins }. { $shift ->
             [none] { -Top-pin } 1 stands { -straight-above } { -bottom-pin } 1.
            *[other] { -Top-pin } 1 stands { $shift } to the { $hand ->
                 [left] left
@@ -66,7 +66,7 @@ rig-strip-say-brief = { $rim ->
        *[bottom] Stick tape once round the lower part of the ball, { $length } of it, and mark it every { $pitch }: { $pins } { -bottom-pins }.
     }
 rig-strip-say-teach = { $rim ->
-        [top] Stick a second strip of tape { $spacing } above it, and mark it every { $pitch }: { $pins } { -top-pins }. { $shift ->
+        [top] Stick a second strip of tape { $spacing } above it along the ball, and mark it every { $pitch }: { $pins } { -top-pins }. { $shift ->
             [none] { -Top-pin } 1 stands { -straight-above } { -bottom-pin } 1.
            *[other] { -Top-pin } 1 stands { $shift } to the { $hand ->
                 [left] left
@@ -76,7 +76,7 @@ rig-strip-say-teach = { $rim ->
        *[bottom] Stick tape once round the lower part of the ball, { $length } of it, and mark it every { $pitch }: { $pins } { -bottom-pins }.
     } Tape that goes just once round has its marks at even distances.
 rig-strip-show = { $rim ->
-        [top] { -Top-pin }s { $spacing } above the bottom ones
+        [top] { -Top-pin }s { $spacing } above the bottom ones, along the ball
        *[bottom] { -Bottom-pin }s every { $pitch }
     }
 rig-strip-note = { $rim ->
@@ -92,21 +92,45 @@ rig-strip-note = { $rim ->
 rig-number-say = Number the marks on the tape from 1 to { $pins }, to the { $hand ->
             [left] left
            *[right] right
-        }, the same on both strips.
+        }{ $rows ->
+            [one] , the same on both strips
+           *[other] , the same in every row
+        }.
 rig-number-say-brief = Number the marks on the tape from 1 to { $pins }, to the { $hand ->
             [left] left
            *[right] right
-        }, the same on both strips.
+        }{ $rows ->
+            [one] , the same on both strips
+           *[other] , the same in every row
+        }.
 rig-number-say-teach = Number the marks on the tape from 1 to { $pins }, to the { $hand ->
             [left] left
            *[right] right
-        }, the same on both strips. Every step calls the marks by these numbers.
+        }{ $rows ->
+            [one] , the same on both strips
+           *[other] , the same in every row
+        }. Every step calls the marks by these numbers.
 rig-number-show = Number the marks 1 to { $pins }
 rig-number-note = To the { $hand ->
             [left] left
            *[right] right
-        }, both strips alike
-kit-tape-say-teach = You will need, { $number } of { $items }: masking tape, { $tape } and some to spare. Press next when you have it. It holds the tail, and carries the marks and their numbers.
+        }{ $rows ->
+            [one] , both strips alike
+           *[other] , all rows alike
+        }
+kit-tape-say = You will need, { $number } of { $items }: masking tape, { $tape } and some to spare, { $scraps } short scraps of it to hold the bights. Press next when you have it.
+kit-tape-say-brief = Masking tape, { $tape } and some to spare, { $scraps } scraps of it for the bights.
+kit-tape-say-teach = You will need, { $number } of { $items }: masking tape, { $tape } and some to spare, { $scraps } short scraps of it to hold the bights. Press next when you have it. It holds the tail, and carries the marks and their numbers.
+kit-tape-note = { $scraps } short scraps of it, one over each bight
+rig-nest-say = Now { $rows ->
+        [two] the inner row
+       *[more] row { $row }
+    } of marks, { $pins } at each rim, { $inside } inside the outermost row, { -towards-the-middle }. Draw them on the same strip of tape, or on a further one where that is too narrow. Each stands in line with the outermost mark of its number, and has that number.
+rig-nest-say-teach = Now { $rows ->
+        [two] the inner row
+       *[more] row { $row }
+    } of marks, { $pins } at each rim, { $inside } inside the outermost row, { -towards-the-middle }. Draw them on the same strip of tape, or on a further one where that is too narrow. Each stands in line with the outermost mark of its number, and has that number. Rows that stand nearer leave no room for the bights.
+rig-nest-note = { $pins } marks at each rim, with the same numbers
 kit-tool-say-teach = You will need, { $number } of { $items }: { $tool ->
         [marker] a pen that writes on tape. Press next when you have it. You draw the marks with it.
         [ruler] a ruler. Press next when you have it. You measure the cord with it, and where the marks go.
@@ -122,7 +146,7 @@ card-pins = Make { $pins } marks evenly round on each of two tapes, { $staggered
        *[no] each { -top-pin } { -straight-above } the { -bottom-pin } of its number.
     }
 card-pins-apart = Round the ball the marks are { $apart } apart, where it is { $tube } across.
-card-lift = Marks off: mark { -bottom-bight } 1 with tape and see that no end slips back in. Draw the tapes out from under the cords; the knot stays where it is.
+card-lift = Marks off: mark { -bottom-bight } 1 with tape and see that no end slips back in. Peel the scraps of tape off the bights, and draw the strips out from under the cords; the knot stays where it is.
 strip-title = Mark strips: { $leads } lead { $bights } bight{ $nested ->
         [one] { "" }
        *[other] , { $nested } nested{ $lands ->
@@ -133,7 +157,10 @@ strip-title = Mark strips: { $leads } lead { $bights } bight{ $nested ->
 strip-how = Cut both strips out along their lines and tape each once round what you cover, ends together. Its marks stand where the lines cross; the lines run on to the edge of the paper. Begin both strips at one line along it.
 strip-spacing = { $known ->
         [no] How far apart the rows of marks lie depends on the cord: name it too (--cord), and it is written here.
-       *[yes] The two rows of marks lie { $spacing } apart.
+       *[yes] { $rows ->
+            [1] The two rows of marks
+           *[other] The two outermost rows of marks
+        } lie { $spacing } apart, along the ball.
     }
 strip-top = Top
 strip-bottom = Bottom

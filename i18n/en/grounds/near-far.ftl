@@ -26,7 +26,7 @@
 -down-short = back
 -falls = comes back
 -from-the-bottom = from the near end
--how-to-stand = Stand at one end and look along what you cover: the near end is at you, the far end away from you.
+-how-to-stand = Stand at one end and look along what you cover: the near end is at you, the far end away from you. At every mark a scrap of masking tape over the bight holds it; for the next pass peel it off, and press it on again over both cords.
 -is-near = is close by
 -laid-and-lifted = Everything is laid, and the marks are off;
 -Lift-off = Take
@@ -46,7 +46,7 @@
 -rises = goes away
 -round-the-tube = round
 -straight-above = straight on from
--Then-round = Then turn at
+-Then-round = Tape the bight at
 -to-be-lifted = the marks are to come off.
 -Top = Far
 -top = far
@@ -63,8 +63,8 @@
 -turn-it-round = Go once round it
 -up = away from you
 -up-short = away
--upright = Look along it.
--upright-shown = Look along it, tail taped down.
+-upright = Look along it. Tape every bight at its mark.
+-upright-shown = Look along it, tail and bights taped down.
 -way-down = to the near end
 -way-up = to the far end
 -work-left = Your way round goes over the top to the left, and the marks are numbered that way.
@@ -81,6 +81,10 @@ rig-strip-say = { $rim ->
             } of { -bottom-pin } 1, half way to { -bottom-pin } 2.
         }
        *[bottom] Stick tape once round near the end that is at you, { $length } of it, and mark it every { $pitch }: { $pins } { -bottom-pins }.
+    } { $end ->
+        [none] { "" }
+        [thick] This is the thick end.
+       *[thin] This is the thin end.
     }
 rig-strip-say-brief = { $rim ->
         [top] Stick a second strip of tape { $spacing } further on, away from you, and mark it every { $pitch }: { $pins } { -top-pins }. { $shift ->
@@ -91,6 +95,10 @@ rig-strip-say-brief = { $rim ->
             } of { -bottom-pin } 1, half way to { -bottom-pin } 2.
         }
        *[bottom] Stick tape once round near the end that is at you, { $length } of it, and mark it every { $pitch }: { $pins } { -bottom-pins }.
+    } { $end ->
+        [none] { "" }
+        [thick] This is the thick end.
+       *[thin] This is the thin end.
     }
 rig-strip-say-teach = { $rim ->
         [top] Stick a second strip of tape { $spacing } further on, away from you, and mark it every { $pitch }: { $pins } { -top-pins }. { $shift ->
@@ -101,6 +109,10 @@ rig-strip-say-teach = { $rim ->
             } of { -bottom-pin } 1, half way to { -bottom-pin } 2.
         }
        *[bottom] Stick tape once round near the end that is at you, { $length } of it, and mark it every { $pitch }: { $pins } { -bottom-pins }.
+    } { $end ->
+        [none] { "" }
+        [thick] This is the thick end.
+       *[thin] This is the thin end.
     } Tape that goes just once round has its marks at even distances.
 rig-strip-show = { $rim ->
         [top] { -Top-pin }s { $spacing } from the near ones
@@ -115,25 +127,53 @@ rig-strip-note = { $rim ->
             }, every { $pitch }
         }
        *[bottom] { $pins } marks on tape, { $length } once round
+    }{ $end ->
+        [none] { "" }
+        [thick] , at the thick end
+       *[thin] , at the thin end
     }
 rig-number-say = Number the marks on the tape from 1 to { $pins }, to the { $hand ->
             [left] left
            *[right] right
-        }, the same on both strips.
+        }{ $rows ->
+            [one] , the same on both strips
+           *[other] , the same in every row
+        }.
 rig-number-say-brief = Number the marks on the tape from 1 to { $pins }, to the { $hand ->
             [left] left
            *[right] right
-        }, the same on both strips.
+        }{ $rows ->
+            [one] , the same on both strips
+           *[other] , the same in every row
+        }.
 rig-number-say-teach = Number the marks on the tape from 1 to { $pins }, to the { $hand ->
             [left] left
            *[right] right
-        }, the same on both strips. Every step calls the marks by these numbers.
+        }{ $rows ->
+            [one] , the same on both strips
+           *[other] , the same in every row
+        }. Every step calls the marks by these numbers.
 rig-number-show = Number the marks 1 to { $pins }
 rig-number-note = To the { $hand ->
             [left] left
            *[right] right
-        }, both strips alike
-kit-tape-say-teach = You will need, { $number } of { $items }: masking tape, { $tape } and some to spare. Press next when you have it. It holds the tail, and carries the marks and their numbers.
+        }{ $rows ->
+            [one] , both strips alike
+           *[other] , all rows alike
+        }
+kit-tape-say = You will need, { $number } of { $items }: masking tape, { $tape } and some to spare, { $scraps } short scraps of it to hold the bights. Press next when you have it.
+kit-tape-say-brief = Masking tape, { $tape } and some to spare, { $scraps } scraps of it for the bights.
+kit-tape-say-teach = You will need, { $number } of { $items }: masking tape, { $tape } and some to spare, { $scraps } short scraps of it to hold the bights. Press next when you have it. It holds the tail, and carries the marks and their numbers.
+kit-tape-note = { $scraps } short scraps of it, one over each bight
+rig-nest-say = Now { $rows ->
+        [two] the inner row
+       *[more] row { $row }
+    } of marks, { $pins } at each rim, { $inside } inside the outermost row, { -towards-the-middle }. Draw them on the same strip of tape, or on a further one where that is too narrow. Each stands in line with the outermost mark of its number, and has that number.
+rig-nest-say-teach = Now { $rows ->
+        [two] the inner row
+       *[more] row { $row }
+    } of marks, { $pins } at each rim, { $inside } inside the outermost row, { -towards-the-middle }. Draw them on the same strip of tape, or on a further one where that is too narrow. Each stands in line with the outermost mark of its number, and has that number. Rows that stand nearer leave no room for the bights.
+rig-nest-note = { $pins } marks at each rim, with the same numbers
 kit-tool-say-teach = You will need, { $number } of { $items }: { $tool ->
         [marker] a pen that writes on tape. Press next when you have it. You draw the marks with it.
         [ruler] a ruler. Press next when you have it. You measure the cord with it, and where the marks go.
@@ -149,7 +189,7 @@ card-pins = Make { $pins } marks evenly round on each of two tapes, { $staggered
        *[no] each { -top-pin } { -straight-above } the { -bottom-pin } of its number.
     }
 card-pins-apart = On something { $tube } thick the marks are { $apart } apart, measured round it.
-card-lift = Marks off: mark { -bottom-bight } 1 with tape and see that no end slips back in. Draw the tapes out from under the cords; the knot stays where it is.
+card-lift = Marks off: mark { -bottom-bight } 1 with tape and see that no end slips back in. Peel the scraps of tape off the bights, and draw the strips out from under the cords; the knot stays where it is.
 strip-title = Mark strips: { $leads } lead { $bights } bight{ $nested ->
         [one] { "" }
        *[other] , { $nested } nested{ $lands ->
@@ -160,7 +200,10 @@ strip-title = Mark strips: { $leads } lead { $bights } bight{ $nested ->
 strip-how = Cut both strips out along their lines and tape each once round what you cover, ends together. Its marks stand where the lines cross; the lines run on to the edge of the paper. Begin both strips at one line along it.
 strip-spacing = { $known ->
         [no] How far apart the rows of marks lie depends on the cord: name it too (--cord), and it is written here.
-       *[yes] The two rows of marks lie { $spacing } apart.
+       *[yes] { $rows ->
+            [1] The two rows of marks
+           *[other] The two outermost rows of marks
+        } lie { $spacing } apart.
     }
 strip-top = Far end
 strip-bottom = Near end

@@ -80,14 +80,17 @@ pin-of-row = { $number } (row { $row })
 
 kit-pins-say = You will need, { $number } of { $items }: { $count } T-pins, { $length } long. Press next when you have them.
 kit-pins-say-brief = { $count } T-pins, { $length } long.
-kit-pins-say-teach = You will need, { $number } of { $items }: { $count } T-pins, { $length } long. Press next when you have them. Half of them hold the loops of the outer circle, and half those of the inner one.
+kit-pins-say-teach = You will need, { $number } of { $items }: { $count } T-pins, { $length } long. Press next when you have them. Half of them hold the loops at the outer rim, and half those at the hole.
 kit-pins-show = { $count } T-pins, { $length }
 kit-pins-note = { "" }
 kit-tape-say-teach = You will need, { $number } of { $items }: masking tape, { $tape } and some to spare. Press next when you have it. It holds the tail and the printed sheet.
 
 ## On paper
 
-card-pins = Set { $pins } T-pins evenly in each of two circles, { $staggered ->
+card-pins = Set { $pins } T-pins evenly in each of { $rows ->
+        [one] two circles
+       *[other] the circles
+    }, { $staggered ->
         [yes] each { -top-pin } half way between two { -bottom-pins }: { -top-pin } 1 half a pitch on from { -bottom-pin } 1.
        *[no] each { -top-pin } { -straight-above } the { -bottom-pin } of its number.
     }

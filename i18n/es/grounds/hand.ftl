@@ -304,3 +304,13 @@ card-pins = No hay clavijas: { $pins } bucles quedan a cada lado de los dedos, {
        *[no] cada uno { -of-top } a la par del { -of-bottom } de su mismo número.
     }
 card-lift = Al sacarlo: marca con cinta el primer bucle { -of-bottom } y mira que no se meta ningún chicote. Saca el nudo de los dedos y pásalo al objeto, sin voltearlo.
+
+## Asked how much cord is still to be laid
+
+cord-left = En esta pasada { $legs ->
+        [one] falta 1 tramo
+       *[other] faltan { $legs } tramos
+    }{ $ends ->
+        [yes] , y ahí acaba este cabo.
+       *[no] ; hasta el final de este cabo, { $all }.
+    } En la mano no se mide ningún largo: cada pasada lleva tanto cabo como la primera.

@@ -6,7 +6,7 @@
 -card-left = Trabaja hacia la izquierda alrededor de la bola; las marcas se numeran en ese sentido.
 -card-right = Trabaja hacia la derecha alrededor de la bola; las marcas se numeran en ese sentido.
 -coming-off = Quitando las cintas
--how-to-stand = Ten la bola con las marcas del pie hacia el suelo, y mírala de frente.
+-how-to-stand = Ten la bola con las marcas del pie hacia el suelo, y mírala de frente. En cada marca, un trocito de cinta de enmascarar por encima sujeta el seno; en la pasada siguiente despégalo, y vuelve a pegarlo sobre los dos cabos.
 -laid-and-lifted = Todo está tendido y sin cintas;
 -Lifting = Quitar
 -on-the-tube = en la bola
@@ -18,13 +18,13 @@
 -pin = marca
 -pins = marcas
 -planned-so = planeado con su bola y su cabo.
--Then-round = Gira en
+-Then-round = Pégalo en
 -to-be-lifted = falta quitar las cintas.
 -tube-is-empty = no hay nada tendido.
 -turn-it-round = Gira la bola una vuelta entera
 -turns = vueltas a la bola
--upright = Marcas del pie hacia el suelo.
--upright-shown = Marcas del pie hacia el suelo, cola sujeta con cinta.
+-upright = Marcas del pie hacia el suelo. Pega cada seno en su marca.
+-upright-shown = Marcas del pie hacia el suelo, cola y senos sujetos con cinta.
 -whole-turn = una vuelta entera a la bola
 -whole-turns = vueltas enteras a la bola
 -work-left = Trabajas hacia la izquierda alrededor de la bola, y así se numeran las marcas.
@@ -33,7 +33,7 @@
 ## Rigging
 
 rig-strip-say = { $rim ->
-        [top] Pega otra cinta a { $spacing } más arriba, y haz una marca cada { $pitch }: son las { $pins } marcas { -of-top }. { $shift ->
+        [top] Pega otra cinta a { $spacing } más arriba, a lo largo de la bola, y haz una marca cada { $pitch }: son las { $pins } marcas { -of-top }. { $shift ->
             [none] La marca 1 { -of-top } queda { -in-line-with } la marca 1 { -of-bottom }.
            *[other] La marca 1 { -of-top } queda { $shift } a la { $hand ->
                 [left] izquierda
@@ -43,7 +43,7 @@ rig-strip-say = { $rim ->
        *[bottom] Pega cinta una vuelta entera alrededor de la parte baja de la bola, { $length } de ella, y haz una marca cada { $pitch }: son las { $pins } marcas { -of-bottom }.
     }
 rig-strip-say-brief = { $rim ->
-        [top] Pega otra cinta a { $spacing } más arriba, y haz una marca cada { $pitch }: son las { $pins } marcas { -of-top }. { $shift ->
+        [top] Pega otra cinta a { $spacing } más arriba, a lo largo de la bola, y haz una marca cada { $pitch }: son las { $pins } marcas { -of-top }. { $shift ->
             [none] La marca 1 { -of-top } queda { -in-line-with } la marca 1 { -of-bottom }.
            *[other] La marca 1 { -of-top } queda { $shift } a la { $hand ->
                 [left] izquierda
@@ -53,7 +53,7 @@ rig-strip-say-brief = { $rim ->
        *[bottom] Pega cinta una vuelta entera alrededor de la parte baja de la bola, { $length } de ella, y haz una marca cada { $pitch }: son las { $pins } marcas { -of-bottom }.
     }
 rig-strip-say-teach = { $rim ->
-        [top] Pega otra cinta a { $spacing } más arriba, y haz una marca cada { $pitch }: son las { $pins } marcas { -of-top }. { $shift ->
+        [top] Pega otra cinta a { $spacing } más arriba, a lo largo de la bola, y haz una marca cada { $pitch }: son las { $pins } marcas { -of-top }. { $shift ->
             [none] La marca 1 { -of-top } queda { -in-line-with } la marca 1 { -of-bottom }.
            *[other] La marca 1 { -of-top } queda { $shift } a la { $hand ->
                 [left] izquierda
@@ -63,7 +63,7 @@ rig-strip-say-teach = { $rim ->
        *[bottom] Pega cinta una vuelta entera alrededor de la parte baja de la bola, { $length } de ella, y haz una marca cada { $pitch }: son las { $pins } marcas { -of-bottom }.
     } La cinta da justo una vuelta, así que sus marcas quedan a distancias iguales.
 rig-strip-show = { $rim ->
-        [top] Marcas { -of-top }, a { $spacing }
+        [top] Marcas { -of-top }, a { $spacing } por la bola
        *[bottom] Marcas { -of-bottom } cada { $pitch }
     }
 rig-strip-note = { $rim ->
@@ -79,21 +79,45 @@ rig-strip-note = { $rim ->
 rig-number-say = Numera las marcas en las cintas del 1 al { $pins } hacia la { $hand ->
             [left] izquierda
            *[right] derecha
-        }, igual en las dos.
+        }{ $rows ->
+            [one] , igual en las dos.
+           *[other] , igual en todas las filas.
+        }
 rig-number-say-brief = Numera las marcas en las cintas del 1 al { $pins } hacia la { $hand ->
             [left] izquierda
            *[right] derecha
-        }, igual en las dos.
+        }{ $rows ->
+            [one] , igual en las dos.
+           *[other] , igual en todas las filas.
+        }
 rig-number-say-teach = Numera las marcas en las cintas del 1 al { $pins } hacia la { $hand ->
             [left] izquierda
            *[right] derecha
-        }, igual en las dos. Cada paso llama a las marcas por esos números.
+        }{ $rows ->
+            [one] , igual en las dos.
+           *[other] , igual en todas las filas.
+        } Cada paso llama a las marcas por esos números.
 rig-number-show = Numera las marcas del 1 al { $pins }
 rig-number-note = Hacia la { $hand ->
             [left] izquierda
            *[right] derecha
-        }, igual en las dos cintas
-kit-tape-say-teach = Necesitas, { $number } de { $items }: cinta de enmascarar, { $tape } y algo más de reserva. Pulsa siguiente cuando la tengas. Sujeta la cola y lleva las marcas con sus números.
+        }{ $rows ->
+            [one] , igual en las dos cintas
+           *[other] , igual en todas las filas
+        }
+kit-tape-say = Necesitas, { $number } de { $items }: cinta de enmascarar, { $tape } y algo más de reserva, con ella { $scraps } trocitos que sujetan los senos. Pulsa siguiente cuando la tengas.
+kit-tape-say-brief = Cinta de enmascarar, { $tape } y algo más de reserva, con ella { $scraps } trocitos para los senos.
+kit-tape-say-teach = Necesitas, { $number } de { $items }: cinta de enmascarar, { $tape } y algo más de reserva, con ella { $scraps } trocitos que sujetan los senos. Pulsa siguiente cuando la tengas. Sujeta la cola y lleva las marcas con sus números.
+kit-tape-note = De ella { $scraps } trocitos, uno sobre cada seno
+rig-nest-say = Ahora { $rows ->
+        [two] la fila de dentro
+       *[more] la fila { $row }
+    } de marcas, { $pins } en cada borde, a { $inside } de la fila de más afuera, { -towards-the-middle }. Dibújalas en la misma cinta, o en otra donde no quepan. Cada una está en línea con la marca de más afuera de su número, y lleva ese número.
+rig-nest-say-teach = Ahora { $rows ->
+        [two] la fila de dentro
+       *[more] la fila { $row }
+    } de marcas, { $pins } en cada borde, a { $inside } de la fila de más afuera, { -towards-the-middle }. Dibújalas en la misma cinta, o en otra donde no quepan. Cada una está en línea con la marca de más afuera de su número, y lleva ese número. Unas filas más juntas no dejan sitio a los senos.
+rig-nest-note = { $pins } marcas en cada borde, con los mismos números
 kit-tool-say-teach = Necesitas, { $number } de { $items }: { $tool ->
         [marker] un rotulador o marcador que escriba sobre cinta. Pulsa siguiente cuando lo tengas. Con él haces las marcas.
         [ruler] una regla. Pulsa siguiente cuando la tengas. Con ella mides el cabo, y dónde van las marcas.
@@ -109,7 +133,7 @@ card-pins = Haz { $pins } marcas repartidas por igual en cada una de dos cintas,
        *[no] cada una { -of-top } a plomo con la { -of-bottom } de su mismo número.
     }
 card-pins-apart = En la bola las marcas van a { $apart } una de otra, donde mide { $tube } de ancho.
-card-lift = Quitar: marca con cinta el seno 1 { -of-bottom } y cuida de que ningún chicote se escurra hacia dentro. Saca las cintas de debajo de los cabos; el nudo se queda donde está.
+card-lift = Quitar: marca con cinta el seno 1 { -of-bottom } y cuida de que ningún chicote se escurra hacia dentro. Despega los trocitos de cinta de los senos y saca las cintas de debajo de los cabos; el nudo se queda donde está.
 strip-title = Tiras con marcas: { $leads } ramales y { $bights } senos{ $nested ->
         [one] { "" }
        *[other] , { $nested } anidados{ $lands ->
@@ -120,7 +144,10 @@ strip-title = Tiras con marcas: { $leads } ramales y { $bights } senos{ $nested 
 strip-how = Recorta las dos tiras por sus líneas y pega cada una alrededor de lo que cubres, hasta juntar sus extremos. Las marcas están donde se cruzan las líneas; las líneas llegan hasta el canto del papel. Empieza las dos tiras en la misma línea a lo largo.
 strip-spacing = { $known ->
         [no] A qué distancia van las filas depende del cabo: indícalo también (--cord) y saldrá escrito aquí.
-       *[yes] Las dos filas de marcas quedan a { $spacing } una de otra.
+       *[yes] { $rows ->
+            [1] Las dos filas de marcas
+           *[other] Las dos filas de marcas de más afuera
+        } quedan a { $spacing } una de otra, a lo largo de la bola.
     }
 strip-top = Cabeza
 strip-bottom = Pie

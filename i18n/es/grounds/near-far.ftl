@@ -19,7 +19,7 @@
 -from-the-bottom = desde tu lado
 -Going-down = Lo traes
 -Going-up = Lo llevas
--how-to-stand = Ponte en un extremo y mira a lo largo de lo que cubres: un lado queda junto a ti, y el otro en el fondo.
+-how-to-stand = Ponte en un extremo y mira a lo largo de lo que cubres: un lado queda junto a ti, y el otro en el fondo. En cada marca, un trocito de cinta de enmascarar por encima sujeta el seno; en la pasada siguiente despégalo, y vuelve a pegarlo sobre los dos cabos.
 -in-line-with = en línea con
 -laid-and-lifted = Todo está tendido y sin cintas;
 -lane-bottom = del lado tuyo
@@ -48,7 +48,7 @@
 -that-rises = que va
 -the-bottom = tu lado
 -the-top = el fondo
--Then-round = Gira en
+-Then-round = Pégalo en
 -to-be-lifted = falta quitar las cintas.
 -Top = Fondo
 -tops-staggered = el fondo, medio paso más.
@@ -58,8 +58,8 @@
 -turns = vueltas enteras
 -up = llévalo
 -up-to-top = llévalo al fondo
--upright = Mira a lo largo.
--upright-shown = Mira a lo largo, cola sujeta con cinta.
+-upright = Mira a lo largo. Pega cada seno en su marca.
+-upright-shown = Mira a lo largo, cola y senos sujetos con cinta.
 -whole-turn = una vuelta entera
 -whole-turns = vueltas enteras
 -work-left = Trabajas por encima hacia la izquierda, y así se numeran las marcas.
@@ -76,6 +76,10 @@ rig-strip-say = { $rim ->
             } de la marca 1 { -of-bottom }, a medio camino de la 2.
         }
        *[bottom] Pega cinta una vuelta entera en el extremo de tu lado, { $length } de ella, y haz una marca cada { $pitch }: son las { $pins } marcas { -of-bottom }.
+    } { $end ->
+        [none] { "" }
+        [thick] Este es el extremo grueso.
+       *[thin] Este es el extremo delgado.
     }
 rig-strip-say-brief = { $rim ->
         [top] Pega otra cinta a { $spacing } hacia el fondo, y haz una marca cada { $pitch }: son las { $pins } marcas { -of-top }. { $shift ->
@@ -86,6 +90,10 @@ rig-strip-say-brief = { $rim ->
             } de la marca 1 { -of-bottom }, a medio camino de la 2.
         }
        *[bottom] Pega cinta una vuelta entera en el extremo de tu lado, { $length } de ella, y haz una marca cada { $pitch }: son las { $pins } marcas { -of-bottom }.
+    } { $end ->
+        [none] { "" }
+        [thick] Este es el extremo grueso.
+       *[thin] Este es el extremo delgado.
     }
 rig-strip-say-teach = { $rim ->
         [top] Pega otra cinta a { $spacing } hacia el fondo, y haz una marca cada { $pitch }: son las { $pins } marcas { -of-top }. { $shift ->
@@ -96,6 +104,10 @@ rig-strip-say-teach = { $rim ->
             } de la marca 1 { -of-bottom }, a medio camino de la 2.
         }
        *[bottom] Pega cinta una vuelta entera en el extremo de tu lado, { $length } de ella, y haz una marca cada { $pitch }: son las { $pins } marcas { -of-bottom }.
+    } { $end ->
+        [none] { "" }
+        [thick] Este es el extremo grueso.
+       *[thin] Este es el extremo delgado.
     } La cinta da justo una vuelta, así que sus marcas quedan a distancias iguales.
 rig-strip-show = { $rim ->
         [top] Marcas { -of-top }, a { $spacing }
@@ -110,25 +122,53 @@ rig-strip-note = { $rim ->
             }, cada { $pitch }
         }
        *[bottom] { $pins } marcas en una cinta de { $length }
+    }{ $end ->
+        [none] { "" }
+        [thick] , en el extremo grueso
+       *[thin] , en el extremo delgado
     }
 rig-number-say = Numera las marcas en las cintas del 1 al { $pins } hacia la { $hand ->
             [left] izquierda
            *[right] derecha
-        }, igual en las dos.
+        }{ $rows ->
+            [one] , igual en las dos.
+           *[other] , igual en todas las filas.
+        }
 rig-number-say-brief = Numera las marcas en las cintas del 1 al { $pins } hacia la { $hand ->
             [left] izquierda
            *[right] derecha
-        }, igual en las dos.
+        }{ $rows ->
+            [one] , igual en las dos.
+           *[other] , igual en todas las filas.
+        }
 rig-number-say-teach = Numera las marcas en las cintas del 1 al { $pins } hacia la { $hand ->
             [left] izquierda
            *[right] derecha
-        }, igual en las dos. Cada paso llama a las marcas por esos números.
+        }{ $rows ->
+            [one] , igual en las dos.
+           *[other] , igual en todas las filas.
+        } Cada paso llama a las marcas por esos números.
 rig-number-show = Numera las marcas del 1 al { $pins }
 rig-number-note = Hacia la { $hand ->
             [left] izquierda
            *[right] derecha
-        }, igual en las dos cintas
-kit-tape-say-teach = Necesitas, { $number } de { $items }: cinta de enmascarar, { $tape } y algo más de reserva. Pulsa siguiente cuando la tengas. Sujeta la cola y lleva las marcas con sus números.
+        }{ $rows ->
+            [one] , igual en las dos cintas
+           *[other] , igual en todas las filas
+        }
+kit-tape-say = Necesitas, { $number } de { $items }: cinta de enmascarar, { $tape } y algo más de reserva, con ella { $scraps } trocitos que sujetan los senos. Pulsa siguiente cuando la tengas.
+kit-tape-say-brief = Cinta de enmascarar, { $tape } y algo más de reserva, con ella { $scraps } trocitos para los senos.
+kit-tape-say-teach = Necesitas, { $number } de { $items }: cinta de enmascarar, { $tape } y algo más de reserva, con ella { $scraps } trocitos que sujetan los senos. Pulsa siguiente cuando la tengas. Sujeta la cola y lleva las marcas con sus números.
+kit-tape-note = De ella { $scraps } trocitos, uno sobre cada seno
+rig-nest-say = Ahora { $rows ->
+        [two] la fila de dentro
+       *[more] la fila { $row }
+    } de marcas, { $pins } en cada borde, a { $inside } de la fila de más afuera, { -towards-the-middle }. Dibújalas en la misma cinta, o en otra donde no quepan. Cada una está en línea con la marca de más afuera de su número, y lleva ese número.
+rig-nest-say-teach = Ahora { $rows ->
+        [two] la fila de dentro
+       *[more] la fila { $row }
+    } de marcas, { $pins } en cada borde, a { $inside } de la fila de más afuera, { -towards-the-middle }. Dibújalas en la misma cinta, o en otra donde no quepan. Cada una está en línea con la marca de más afuera de su número, y lleva ese número. Unas filas más juntas no dejan sitio a los senos.
+rig-nest-note = { $pins } marcas en cada borde, con los mismos números
 kit-tool-say-teach = Necesitas, { $number } de { $items }: { $tool ->
         [marker] un rotulador o marcador que escriba sobre cinta. Pulsa siguiente cuando lo tengas. Con él haces las marcas.
         [ruler] una regla. Pulsa siguiente cuando la tengas. Con ella mides el cabo, y dónde van las marcas.
@@ -144,7 +184,7 @@ card-pins = Haz { $pins } marcas repartidas por igual en cada una de dos cintas,
        *[no] cada una { -of-top } en línea con la { -of-bottom } de su mismo número.
     }
 card-pins-apart = En un grueso de { $tube }, las marcas van a { $apart } una de otra, midiendo alrededor.
-card-lift = Quitar: marca con cinta el seno 1 { -of-bottom } y cuida de que ningún chicote se escurra hacia dentro. Saca las cintas de debajo de los cabos; el nudo se queda donde está.
+card-lift = Quitar: marca con cinta el seno 1 { -of-bottom } y cuida de que ningún chicote se escurra hacia dentro. Despega los trocitos de cinta de los senos y saca las cintas de debajo de los cabos; el nudo se queda donde está.
 strip-title = Tiras con marcas: { $leads } ramales y { $bights } senos{ $nested ->
         [one] { "" }
        *[other] , { $nested } anidados{ $lands ->
@@ -155,7 +195,10 @@ strip-title = Tiras con marcas: { $leads } ramales y { $bights } senos{ $nested 
 strip-how = Recorta las dos tiras por sus líneas y pega cada una alrededor de lo que cubres, hasta juntar sus extremos. Las marcas están donde se cruzan las líneas; las líneas llegan hasta el canto del papel. Empieza las dos tiras en la misma línea a lo largo.
 strip-spacing = { $known ->
         [no] A qué distancia van las filas depende del cabo: indícalo también (--cord) y saldrá escrito aquí.
-       *[yes] Las dos filas de marcas quedan a { $spacing } una de otra.
+       *[yes] { $rows ->
+            [1] Las dos filas de marcas
+           *[other] Las dos filas de marcas de más afuera
+        } quedan a { $spacing } una de otra.
     }
 strip-top = Fondo
 strip-bottom = Tu lado

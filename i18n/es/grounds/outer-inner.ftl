@@ -79,7 +79,10 @@ kit-tape-say-teach = Necesitas, { $number } de { $items }: cinta de enmascarar, 
 
 ## On paper
 
-card-pins = Clava { $pins } alfileres en T repartidos por igual en cada uno de dos círculos, { $staggered ->
+card-pins = Clava { $pins } alfileres en T repartidos por igual en cada uno de { $rows ->
+        [one] dos círculos
+       *[other] los círculos
+    }, { $staggered ->
         [yes] cada uno { -of-top } a medio camino entre dos { -of-bottom }: la clavija 1 { -of-top }, medio paso más allá de la clavija 1 { -of-bottom }.
        *[no] cada uno { -of-top } en línea con el { -of-bottom } de su mismo número.
     }

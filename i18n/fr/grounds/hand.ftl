@@ -308,3 +308,13 @@ card-pins = Il n’y a pas de picots : { $pins } tournants de chaque côté des
        *[no] chaque { -top-pin } à la hauteur du { -bottom-pin } de même numéro.
     }
 card-lift = Pour l’ôter : marquez la { -bottom-bight } 1 d’un bout de ruban et veillez à ce qu’aucune extrémité ne rentre. Faites glisser le nœud des doigts sur l’objet, sans le retourner.
+
+## Asked how much cord is still to be laid
+
+cord-left = Il reste { $legs ->
+        [one] 1 trajet
+       *[other] { $legs } trajets
+    } à passer dans cette passe{ $ends ->
+        [yes] , et ce cordon s’arrête là.
+       *[no] , et { $all } jusqu’au bout de ce cordon.
+    } Autour de la main, rien ne se mesure : chaque passe prend autant de cordon que la première.

@@ -26,7 +26,7 @@
 -from-the-bottom = depuis le côté proche
 -Going-down = Vous revenez
 -Going-up = Vous allez
--how-to-stand = Placez-vous à un bout et regardez dans la longueur : le côté proche est près de vous, le fond est loin de vous.
+-how-to-stand = Placez-vous à un bout et regardez dans la longueur : le côté proche est près de vous, le fond est loin de vous. À chaque repère, un morceau de ruban de masquage collé par-dessus retient la ganse ; à la passe suivante, décollez-le, et recollez-le sur les deux cordons.
 -in-line-with = dans le prolongement
 -is-near = est tout près
 -laid-and-lifted = Tout est posé, les rubans sont ôtés ;
@@ -49,7 +49,7 @@
 -rising = en allant
 -side-bottom = côté proche
 -side-top = côté fond
--Then-round = Tournez au
+-Then-round = Collez la ganse au
 -to-be-lifted = il reste à ôter les rubans.
 -Top = Fond
 -top = fond
@@ -64,8 +64,8 @@
 -turns = tours complets
 -up = allez
 -up-to-top = allez au fond
--upright = Regardez dans la longueur.
--upright-shown = Regardez dans la longueur, dormant fixé au ruban.
+-upright = Regardez dans la longueur. Collez chaque ganse à son repère.
+-upright-shown = Regardez dans la longueur, dormant et ganses fixés au ruban.
 -work-left = Vous avancez vers la gauche en passant par le haut, et les repères sont numérotés dans ce sens.
 -work-right = Vous avancez vers la droite en passant par le haut, et les repères sont numérotés dans ce sens.
 
@@ -80,6 +80,10 @@ rig-strip-say = { $rim ->
             } du { -bottom-pin } 1, à mi-chemin du 2.
         }
        *[bottom] Collez un ruban d’un tour complet au bout qui est près de vous, { $length } de long, avec un repère tous les { $pitch } : ce sont les { $pins } { -bottom-pins }.
+    } { $end ->
+        [none] { "" }
+        [thick] C’est le gros bout.
+       *[thin] C’est le petit bout.
     }
 rig-strip-say-brief = { $rim ->
         [top] Collez un second ruban à { $spacing } de là, vers le fond, avec un repère tous les { $pitch } : ce sont les { $pins } { -top-pins }. { $shift ->
@@ -90,6 +94,10 @@ rig-strip-say-brief = { $rim ->
             } du { -bottom-pin } 1, à mi-chemin du 2.
         }
        *[bottom] Collez un ruban d’un tour complet au bout qui est près de vous, { $length } de long, avec un repère tous les { $pitch } : ce sont les { $pins } { -bottom-pins }.
+    } { $end ->
+        [none] { "" }
+        [thick] C’est le gros bout.
+       *[thin] C’est le petit bout.
     }
 rig-strip-say-teach = { $rim ->
         [top] Collez un second ruban à { $spacing } de là, vers le fond, avec un repère tous les { $pitch } : ce sont les { $pins } { -top-pins }. { $shift ->
@@ -100,6 +108,10 @@ rig-strip-say-teach = { $rim ->
             } du { -bottom-pin } 1, à mi-chemin du 2.
         }
        *[bottom] Collez un ruban d’un tour complet au bout qui est près de vous, { $length } de long, avec un repère tous les { $pitch } : ce sont les { $pins } { -bottom-pins }.
+    } { $end ->
+        [none] { "" }
+        [thick] C’est le gros bout.
+       *[thin] C’est le petit bout.
     } Le ruban fait juste un tour : ses repères sont donc à des distances égales.
 rig-strip-show = { $rim ->
         [top] Repères du fond à { $spacing }
@@ -114,25 +126,53 @@ rig-strip-note = { $rim ->
             }, tous les { $pitch }
         }
        *[bottom] { $pins } repères sur un ruban de { $length }
+    }{ $end ->
+        [none] { "" }
+        [thick] , au gros bout
+       *[thin] , au petit bout
     }
 rig-number-say = Numérotez les repères sur les rubans de 1 à { $pins } vers la { $hand ->
             [left] gauche
            *[right] droite
-        }, de même sur les deux.
+        }{ $rows ->
+            [one] , de même sur les deux.
+           *[other] , de même sur tous les rangs.
+        }
 rig-number-say-brief = Numérotez les repères sur les rubans de 1 à { $pins } vers la { $hand ->
             [left] gauche
            *[right] droite
-        }, de même sur les deux.
+        }{ $rows ->
+            [one] , de même sur les deux.
+           *[other] , de même sur tous les rangs.
+        }
 rig-number-say-teach = Numérotez les repères sur les rubans de 1 à { $pins } vers la { $hand ->
             [left] gauche
            *[right] droite
-        }, de même sur les deux. Chaque étape nomme les repères par ces numéros.
+        }{ $rows ->
+            [one] , de même sur les deux.
+           *[other] , de même sur tous les rangs.
+        } Chaque étape nomme les repères par ces numéros.
 rig-number-show = Numérotez les repères de 1 à { $pins }
 rig-number-note = Vers la { $hand ->
             [left] gauche
            *[right] droite
-        }, de même sur les deux rubans
-kit-tape-say-teach = Il vous faut, { $number } sur { $items } : du ruban de masquage, { $tape } et un peu plus. Appuyez sur suivant quand vous l’avez. Il retient le dormant et porte les repères et leurs numéros.
+        }{ $rows ->
+            [one] , de même sur les deux rubans
+           *[other] , de même sur tous les rangs
+        }
+kit-tape-say = Il vous faut, { $number } sur { $items } : du ruban de masquage, { $tape } et un peu plus, dont { $scraps } petits morceaux qui retiennent les ganses. Appuyez sur suivant quand vous l’avez.
+kit-tape-say-brief = Du ruban de masquage, { $tape } et un peu plus, dont { $scraps } petits morceaux pour les ganses.
+kit-tape-say-teach = Il vous faut, { $number } sur { $items } : du ruban de masquage, { $tape } et un peu plus, dont { $scraps } petits morceaux qui retiennent les ganses. Appuyez sur suivant quand vous l’avez. Il retient le dormant et porte les repères et leurs numéros.
+kit-tape-note = Dont { $scraps } petits morceaux, un sur chaque ganse
+rig-nest-say = Maintenant { $rows ->
+        [two] le rang de dedans
+       *[more] le rang { $row }
+    }, { $pins } repères à chaque bord, à { $inside } du rang le plus en dehors, { -towards-the-middle }. Tracez-les sur le même ruban, ou sur un autre là où il est trop étroit. Chacun est aligné avec le repère le plus en dehors de son numéro, et porte ce numéro.
+rig-nest-say-teach = Maintenant { $rows ->
+        [two] le rang de dedans
+       *[more] le rang { $row }
+    }, { $pins } repères à chaque bord, à { $inside } du rang le plus en dehors, { -towards-the-middle }. Tracez-les sur le même ruban, ou sur un autre là où il est trop étroit. Chacun est aligné avec le repère le plus en dehors de son numéro, et porte ce numéro. Des rangs plus serrés ne laissent pas de place aux ganses.
+rig-nest-note = { $pins } repères à chaque bord, avec les mêmes numéros
 kit-tool-say-teach = Il vous faut, { $number } sur { $items } : { $tool ->
         [marker] un feutre qui écrit sur le ruban. Appuyez sur suivant quand vous l’avez. Il sert à tracer les repères.
         [ruler] une règle. Appuyez sur suivant quand vous l’avez. Elle sert à mesurer le cordon et la place des repères.
@@ -148,7 +188,7 @@ card-pins = Tracez { $pins } repères également répartis sur chacun de deux ru
        *[no] chaque { -top-pin } dans le prolongement du { -bottom-pin } de même numéro.
     }
 card-pins-apart = Pour une grosseur de { $tube }, les repères sont à { $apart } l’un de l’autre, mesurés tout autour.
-card-lift = Ôter : marquez la { -bottom-bight } 1 d’un bout de ruban, et qu’aucune extrémité ne file. Tirez les rubans de dessous les cordons ; le nœud reste où il est.
+card-lift = Ôter : marquez la { -bottom-bight } 1 d’un bout de ruban, et qu’aucune extrémité ne file. Décollez les morceaux de ruban des ganses, et tirez les rubans de dessous les cordons ; le nœud reste où il est.
 strip-title = Bandes à repères : { $leads } brins, { $bights } ganses{ $nested ->
         [one] { "" }
        *[other] , { $nested } emboîtées{ $lands ->
@@ -159,7 +199,10 @@ strip-title = Bandes à repères : { $leads } brins, { $bights } ganses{ $nest
 strip-how = Découpez les deux bandes suivant leurs lignes et collez chacune autour de ce que vous couvrez, extrémité contre extrémité. Les repères sont où les lignes se croisent ; les lignes continuent jusqu’au bord du papier. Faites partir les deux bandes de la même ligne dans la longueur.
 strip-spacing = { $known ->
         [no] L’écart des rangs dépend du cordon : nommez-le aussi (--cord), et il sera écrit ici.
-       *[yes] Les deux rangs de repères sont à { $spacing } l’un de l’autre.
+       *[yes] { $rows ->
+            [1] Les deux rangs de repères
+           *[other] Les deux rangs de repères les plus en dehors
+        } sont à { $spacing } l’un de l’autre.
     }
 strip-top = Fond
 strip-bottom = Côté proche

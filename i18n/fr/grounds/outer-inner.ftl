@@ -83,7 +83,10 @@ kit-tape-say-teach = Il vous faut, { $number } sur { $items } : du ruban de ma
 
 ## On paper
 
-card-pins = Piquez { $pins } épingles en T également réparties sur chacun de deux cercles, { $staggered ->
+card-pins = Piquez { $pins } épingles en T également réparties sur chacun { $rows ->
+        [one] de deux cercles
+       *[other] des cercles
+    }, { $staggered ->
         [yes] chaque { -top-pin } à mi-chemin entre deux { -bottom-pins } : le { -top-pin } 1 un demi-pas plus loin que le { -bottom-pin } 1.
        *[no] chaque { -top-pin } dans le prolongement du { -bottom-pin } de même numéro.
     }

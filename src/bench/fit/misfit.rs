@@ -4,7 +4,7 @@ use super::candidate::Candidate;
 use super::search::{cord_for, shapes, tube_length};
 use super::{FitFilter, FitWish};
 use crate::bench::tube_rules::{ring_needed, room_needed, takes};
-use crate::bench::{Counts, Ground, Millimetres, Tube, pinning};
+use crate::bench::{Counts, Ground, Millimetres, ShapeError, Tube, pinning};
 use crate::knot::Lattice;
 
 /// One reason why nothing fits, and what would.
@@ -28,6 +28,9 @@ pub enum Misfit {
         /// Diameter of the object.
         object: Millimetres,
     },
+    /// No knot of any counts lies there, for what the thing itself is: a taper no longer than it loses, or a
+    /// ball hardly thicker than the cord.
+    Refused(ShapeError),
     /// The one knot that is asked about has too many cords to go round the object.
     TooManyCords {
         /// A cord with which they do, if one was found.
@@ -132,6 +135,9 @@ pub fn why_nothing_fits(wish: &FitWish) -> Vec<Misfit> {
     if cord > object {
         return vec![Misfit::CordThickerThanObject { cord, object }];
     }
+    if let Some(error) = wish.object.ground.refuses(cord) {
+        return vec![Misfit::Refused(error)];
+    }
     // Of plain knots alone it could be said though an interwoven one fits.
     if wish.beside().is_some() && !super::fit(wish).is_empty() {
         return Vec::new();
@@ -195,9 +201,16 @@ fn no_shape(wish: &FitWish) -> Misfit {
             narrowest: shape.width,
             thinner_cord: other_cord(wish, 0.96),
         },
-        None => Misfit::CoverTooLong {
-            wanted,
-            thicker_cord: other_cord(wish, 1.05),
+        None => match (wish.object.ground, other_cord(wish, 1.05)) {
+            // To cover less of a taper that loses as much makes it the steeper.
+            (Ground::Taper { .. }, None) => Misfit::NoneLies {
+                thinner_cord: other_cord(wish, 0.96),
+                thicker_cord: None,
+            },
+            (_, thicker_cord) => Misfit::CoverTooLong {
+                wanted,
+                thicker_cord,
+            },
         },
     }
 }

@@ -204,6 +204,10 @@ impl CardArgs {
 
 impl SheetArgs {
     fn strip(&self, plan: &Plan, paper: Paper, words: &Words) -> Result<Vec<SheetPage>, Complaint> {
+        if plan.is_round_hand() && self.setup.is_empty() {
+            let sentence = words.plainly("round-hand-no-strip", &[]);
+            return Err(Complaint::input(sentence));
+        }
         let Some((tube, layout)) = pinned(&self.setup, plan, words)? else {
             let sentence = words.plainly("sheet-tube-missing", &[]);
             return Err(Complaint::input(sentence));

@@ -15,7 +15,7 @@ const GROUNDS: [SetupField; 4] = [
 ];
 
 /// Stands between two lengths, since a comma is of decimals.
-const BETWEEN: char = ':';
+pub(super) const BETWEEN: char = ':';
 
 impl SetupForm {
     /// What is covered, if it was said. The length of a taper is the length to be covered.

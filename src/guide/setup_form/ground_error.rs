@@ -30,6 +30,14 @@ pub enum GroundError {
         /// The text as given.
         given: String,
     },
+    /// Two lengths with a colon between, where there is only one.
+    #[error("{given:?} is two lengths, and {field:?} is one")]
+    OneLength {
+        /// Where it was said.
+        field: SetupField,
+        /// The text as given.
+        given: String,
+    },
     /// The two ends of a taper, and not how far they are apart.
     #[error("a taper needs the length over which it tapers")]
     TaperWithoutCover,
@@ -75,6 +83,7 @@ impl GroundError {
         match self {
             Self::Twice(_, field)
             | Self::Halves { field, .. }
+            | Self::OneLength { field, .. }
             | Self::InPlaceWithTube(field)
             | Self::MatWithTube(field) => *field,
             Self::EndTooThin { .. } | Self::InPlaceOnNothing => SetupField::Object,

@@ -76,7 +76,14 @@ impl SetupForm {
     /// # Errors
     /// [`SetupError::Length`].
     pub fn length(&self, field: SetupField) -> Result<Option<Millimetres>, SetupError> {
-        let read = self.said(field).map(Millimetres::parse).transpose();
+        let Some(given) = self.said(field) else {
+            return Ok(None);
+        };
+        if given.contains(ground::BETWEEN) {
+            let given = given.to_owned();
+            return Err(GroundError::OneLength { field, given }.into());
+        }
+        let read = Millimetres::parse(given).map(Some);
         read.map_err(|error| SetupError::Length { field, error })
     }
 

@@ -30,6 +30,8 @@ pub struct LiftStep {
     pub pins: u16,
     /// Ends of cord that hang out.
     pub ends: u16,
+    /// The rim that goes to the thick end, when what is covered tapers.
+    pub thick: Option<Rim>,
 }
 
 /// What there is to do to lift a knot.
@@ -133,9 +135,11 @@ pub struct FairStep {
 pub enum FairWay {
     /// The middle first and the rims last, so that they close over the poles.
     Ball,
-    /// The thick end first and the thin one last: what is loose creeps to the thin end, and what is snug
-    /// at the thick one holds it. *Common practice, no source.*
+    /// The thick end, that of the bottom rim, first and the thin one last: what is loose creeps to the thin
+    /// end, and what is snug at the thick one holds it. *Common practice, no source.*
     Taper,
+    /// The same where the top rim lies at the thick end.
+    TaperDown,
     /// The outer circle first and the inner one last, the mat kept flat. *Common practice, no source.*
     Mat,
 }

@@ -135,6 +135,8 @@ pub enum Task {
         spacing: Millimetres,
         /// How far on from bottom pin 1 top pin 1 stands; none when straight above.
         shift: Option<Millimetres>,
+        /// The rim at the thick end, when what it goes round tapers.
+        thick: Option<Rim>,
     },
     /// Lay the printed sheet on the board, and set T-pins at the marks of its circles.
     Board {
@@ -183,8 +185,12 @@ pub enum Task {
 impl KitStep {
     /// What can hurt here: small parts as soon as the bag is packed, and what is sharp in it.
     pub(in crate::guide) fn cautions(&self) -> Vec<Caution> {
-        let is_sharp =
-            |item: &KitItem| matches!(item, KitItem::Picks { .. } | KitItem::Tool(Tool::Blade));
+        let is_sharp = |item: &KitItem| {
+            matches!(
+                item,
+                KitItem::Picks { .. } | KitItem::Tool(Tool::Blade | Tool::Needle)
+            )
+        };
         let children = (self.number == 1).then_some(Caution::Children);
         let blades = self.things.iter().any(is_sharp).then_some(Caution::Blades);
         children.into_iter().chain(blades).collect()

@@ -1,12 +1,12 @@
 //! The pins, their numbers, and the two that the leg in hand runs between.
 
-use kurbo::Point;
+use kurbo::{BezPath, Point, Vec2};
 
-use super::item::{DisplayItem, Paint, Role};
+use super::item::{DisplayItem, Paint, Role, polygon};
 use super::knot::KnotDrawing;
 use super::lettering::{self, Weight};
 use crate::knot::{Pin, Rim};
-use crate::picture::scene::{ActiveLeg, NUMBER_RING, ShownPins};
+use crate::picture::scene::{ActiveLeg, NUMBER_RING, SheetPoint, ShownPins};
 
 impl KnotDrawing<'_> {
     /// Draws pins and numbers.
@@ -37,6 +37,9 @@ impl KnotDrawing<'_> {
                     self.items
                         .push(DisplayItem::circle(role, Paint::Fill, centre, radius));
                 }
+                if scene.laid.pins == ShownPins::Marks {
+                    self.stroke(role, visible.at, centre);
+                }
                 if pin.row.number > 1 {
                     continue;
                 }
@@ -63,6 +66,29 @@ impl KnotDrawing<'_> {
                 }
             }
         }
+    }
+
+    /// Draws the stroke of a mark: along the ground from rim to rim, thinner than a pin and longer.
+    fn stroke(&mut self, role: Role, at: SheetPoint, centre: Point) {
+        let scene = self.scene;
+        let along = scene.projection.direction(at, 0.0, 1.0);
+        if along.hypot() < 1e-3 {
+            return;
+        }
+        let (along, thick) = (along.normalize(), f64::from(scene.layout.pin));
+        let aside = Vec2::new(-along.y, along.x) * (0.35 * thick).max(0.75);
+        let along = along * 2.2 * thick;
+        let mut outline = BezPath::new();
+        polygon(
+            &mut outline,
+            [
+                centre + along + aside,
+                centre + along - aside,
+                centre - along - aside,
+                centre - along + aside,
+            ],
+        );
+        self.items.push(DisplayItem::fill(role, outline));
     }
 
     /// Draws the numbers of the pins of the leg in hand where those cannot be seen.

@@ -203,6 +203,7 @@ mod tests {
         let sight = Sight {
             view: View::RolledOut,
             ground: None,
+            has_pins: true,
             viewport: Viewport::new(1200.0, 800.0),
         };
         KnotScene::tied(sight, plan.laying(), plan.side, plan.hand, &moment)

@@ -51,6 +51,8 @@ pub struct Sight {
     pub view: View,
     /// What it lies on; `None` for the straight tube.
     pub ground: Option<Ground>,
+    /// Whether its bights are held by pins, and not at marks or on fingers.
+    pub has_pins: bool,
     /// The pixels there are.
     pub viewport: Viewport,
 }
@@ -79,7 +81,10 @@ impl KnotScene {
     /// The knot while it is tied, as large as fits and no smaller than the eye can follow.
     pub fn tied(sight: Sight, laying: &Laying, side: Side, hand: Hand, moment: &Moment) -> Self {
         let knot = laying.knot();
-        let laid = LaidCords::new(laying, moment);
+        let mut laid = LaidCords::new(laying, moment);
+        if !sight.has_pins && laid.pins == ShownPins::All {
+            laid.pins = ShownPins::Marks;
+        }
         let rows = rows_in_hand(&laid, f32::from(knot.lattice().height()));
         let constraints = sight.constraints(knot, rows);
         let on_ground = sight.ground().and_then(|ground| {

@@ -9,6 +9,8 @@ use crate::knot::{Laying, Leg, PassLeg, Pin, Rim};
 pub enum ShownPins {
     /// They stand in the tube.
     All,
+    /// There are none: where they would stand are marks.
+    Marks,
     /// They are out, but the bights keep their numbers.
     Numbers,
     /// Nothing.

@@ -155,7 +155,8 @@ impl SceneLayout {
         let least = if has_numbers {
             SMALLEST_WITH_RIMS
         } else {
-            SMALLEST_FINISHED
+            // Nothing is to be followed there, and a mat that is cut is none.
+            0.0
         };
         // Numbers have to stand within the inner circle, which is drawn wider for them.
         let wider = INNER_CIRCLES.into_iter().filter(|wider| *wider > open);
@@ -223,7 +224,8 @@ impl SceneLayout {
         });
         let tangent = line.tangent();
         let room = constraints.width.min(constraints.height) / 2.0;
-        let half_pitch = largest([1.0, LARGEST], |half_pitch| {
+        let least = if line.is_board() { 0.2 } else { 1.0 };
+        let half_pitch = largest([least, LARGEST], |half_pitch| {
             self.set(half_pitch, half_pitch * tangent);
             if line.is_board() {
                 self.board() <= room
@@ -232,7 +234,7 @@ impl SceneLayout {
             }
         });
         self.set(half_pitch, half_pitch * tangent);
-        if half_pitch < SMALLEST_FINISHED {
+        if half_pitch < SMALLEST_FINISHED && !line.is_board() {
             self.set(SMALLEST_FINISHED, SMALLEST_FINISHED * tangent);
             self.zoomed = true;
         }

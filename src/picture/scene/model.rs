@@ -44,6 +44,7 @@ impl Scene {
         let sight = Sight {
             view,
             ground: None,
+            has_pins: true,
             viewport: viewport.usable(),
         };
         Self::of(KnotScene::tied(sight, laying, side, hand, moment))
@@ -66,6 +67,7 @@ impl Scene {
         let sight = Sight {
             view,
             ground: None,
+            has_pins: true,
             viewport: viewport.usable(),
         };
         Self::of(KnotScene::finished(

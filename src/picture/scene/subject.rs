@@ -30,6 +30,8 @@ pub enum Subject {
         shape: Option<KnotShape>,
         /// What it lies on; `None` for a straight tube.
         ground: Option<Ground>,
+        /// Whether its bights are held by pins, and not at marks or on fingers.
+        has_pins: bool,
     },
     /// A knot with a part of it pointed at.
     Marked {
@@ -109,6 +111,7 @@ impl Subject {
                 hand,
                 moment,
                 shape,
+                has_pins,
                 ..
             } => Self::Knot {
                 laying,
@@ -116,6 +119,7 @@ impl Subject {
                 hand,
                 moment,
                 shape,
+                has_pins,
                 ground: Some(on).filter(|on| !matches!(on, Ground::Round(_))),
             },
             Self::Marked { of, mark } => of.on(on).marked(mark),
@@ -230,6 +234,7 @@ impl Subject {
             moment,
             shape,
             ground: None,
+            has_pins: plan.rims().has_pins(),
         };
         match plan.setup() {
             Some(setup) if setup.in_place || setup.ground().is_flat() => of_tube.covering(plan),
@@ -253,10 +258,12 @@ impl Subject {
                 moment,
                 shape,
                 ground,
+                has_pins,
             } => {
                 let sight = Sight {
                     view,
                     ground: *ground,
+                    has_pins: *has_pins,
                     viewport: viewport.usable(),
                 };
                 Scene::of(match shape {
