@@ -41,7 +41,7 @@ const ASKED: &[&str] = &[
     "rig --leads 5 --bights 7 --in-place --cord 4mm",
     "rig --leads 5 --bights 7 --passes 4 --object 20 --in-place --cord 4mm",
     "rig --leads 5 --bights 7 --object 60 --in-place --cord 4mm --keep-tube rail",
-    "sheet strip --leads 5 --bights 7 --in-place --cord 4mm strip.pdf",
+    "sheet strip --leads 5 --bights 7 --in-place --cord 4mm --out strip.pdf",
     // A taper.
     "fit --object 32:26 --cord 3mm",
     "fit --object 32: --cord 3mm --cover 90",
@@ -51,7 +51,7 @@ const ASKED: &[&str] = &[
     "fit --object 300:26 --cord 3mm --cover 90",
     "fit --object 32:x --cord 3mm --cover 90",
     "fit --object 32:26 --cord 40mm --cover 90",
-    "fit --object 120:20 --cord 4mm --cover 60",
+    "fit --object 120:20 --cord 4mm --cover 50",
     "fit --object 60:20 --cord 4mm --cover 20 --in-place",
     "rig --leads 5 --bights 7 --object 300:26 --cover 90 --cord 3mm --in-place",
     "rig --leads 5 --bights 7 --object 32:26 --cover 900 --cord 3mm --in-place",
@@ -92,7 +92,7 @@ const ASKED: &[&str] = &[
     "steps --leads 5 --bights 7 --round-hand",
     "steps --leads 3 --bights 4 --nested 2 --round-hand",
     "steps --leads 3 --bights 4 --round-hand --mat 150",
-    "sheet strip --leads 3 --bights 4 --round-hand strip.pdf",
+    "sheet strip --leads 3 --bights 4 --round-hand --out strip.pdf",
 ];
 
 /// Exit code and what is written for the ear of a shell; nothing may be printed.

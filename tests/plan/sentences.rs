@@ -43,7 +43,7 @@ fn each_thing_wrong_with_a_length_has_its_sentence() {
         ),
         (
             fit("30", "30", "40"),
-            "Nothing fits: a cord of 40 mm is thicker than the object of 30 mm; use a thinner \
+            "Nothing fits: a cord of 40 mm is thicker than what it goes round, 30 mm; use a thinner \
              cord.",
         ),
         (
@@ -212,7 +212,7 @@ fn each_tube_and_cord_that_do_not_take_the_knot_have_their_sentence() {
         ),
         (
             tube(&["--object", "3"]),
-            "A cord of 4 mm is thicker than the object of 3 mm: use a cord of 3 mm at the most.",
+            "A cord of 4 mm is thicker than what it goes round, 3 mm: use a cord of 3 mm at the most.",
         ),
         (
             tube(&["--object", "30", "--cover", "10"]),
@@ -358,7 +358,7 @@ fn nothing_fits_says_why_and_what_would() {
         (
             &["--object", "3", "--cover", "30", "--cord", "4"],
             [
-                "a cord of 4 mm is thicker than the object of 3 mm",
+                "a cord of 4 mm is thicker than what it goes round, 3 mm",
                 "use a thinner cord",
             ],
         ),

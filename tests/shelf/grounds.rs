@@ -73,19 +73,15 @@ fn json_of(document: &[u8]) -> Value {
 #[test]
 fn a_tie_comes_back_with_its_ground_and_tied_in_place() {
     for (ground, form) in grounds() {
-        for tie in [in_place(ground), on_tube(ground)] {
+        // A mat has no other place.
+        let slid_on = (!ground.is_flat()).then(|| on_tube(ground));
+        for tie in [Some(in_place(ground)), slid_on].into_iter().flatten() {
             let written = write_tie(&tie).unwrap();
             let document = json_of(&written);
             assert_eq!(document["object"], form);
             let setup = tie.plan.setup().unwrap();
             assert_eq!(document.get("in_place").is_some(), setup.in_place);
-            // A mat has no other place, though its document may not say so.
-            let mut setup = setup.clone();
-            setup.in_place |= ground.is_flat();
-            let plan = tie.plan.clone().with_setup(Some(setup));
-            let mut meant = tie;
-            meant.plan = plan;
-            assert_eq!(read_tie(&written), Ok(meant));
+            assert_eq!(read_tie(&written), Ok(tie));
         }
     }
 }
@@ -110,7 +106,9 @@ fn only_what_a_program_from_before_would_mistake_is_of_a_newer_version() {
     for (ground, _) in grounds() {
         let version = |tie: &Tie| json_of(&write_tie(tie).unwrap())["version"].clone();
         let is_round = matches!(ground, Ground::Round(_));
-        assert_eq!(version(&on_tube(ground)), if is_round { 1 } else { 3 });
+        if !ground.is_flat() {
+            assert_eq!(version(&on_tube(ground)), if is_round { 1 } else { 3 });
+        }
         assert_eq!(version(&in_place(ground)), 3);
         let entry = json_of(&write_entry(&Entry::of(&on_tube(ground))).unwrap());
         assert_eq!(entry["version"], if is_round { 1 } else { 3 });
