@@ -99,28 +99,92 @@ fn every_screen_says_what_it_is_all_its_keys_and_where_one_is() {
         ),
     ];
     for (way, itself, keys) in screens {
-        let (mut listener, mut said) = Listener::start(Words::english());
-        for key in way {
-            said = match *key {
-                " " => listener.press(SPACE),
-                key => listener.letter(key),
-            };
-        }
+        let (mut listener, said) = come_by(way);
         says(&said, &[itself]);
-        let told = listener.press(Named::F1);
-        says(&told, &["All the keys that work here."]);
-        for key in keys {
-            says(&told, &[key]);
-        }
-        says(
-            &told,
-            &["F11: full screen.", "Control and Q: quit.", "F1 once more"],
-        );
-        // Then it says itself again, and where one stands.
-        let again = listener.press(Named::F1);
-        says(&again, &[itself]);
-        assert!(!again.is_empty() && again.len() > 12, "{way:?} {again}");
+        tells_its_keys(&mut listener, itself, keys);
     }
+}
+
+#[test]
+fn so_do_the_screens_behind_them() {
+    let to_trial = ["t", "Down", "Down", "Enter"];
+    let screens: [(&[&str], &str, &[&str]); 4] = [
+        (
+            &["Tab"],
+            "Leads:",
+            &["Tab: next field.", "Enter:", "Escape:"],
+        ),
+        (
+            &[" ", "o"],
+            "Card",
+            &["Space bar: make it.", "Right arrow:", "Escape: leave."],
+        ),
+        (
+            &to_trial,
+            "Knocks are switched off",
+            &["R: again.", "Escape: leave."],
+        ),
+        (
+            &["t"],
+            "Pedals and keys",
+            &["H: what it is for.", "Escape: done."],
+        ),
+    ];
+    for (way, itself, keys) in screens {
+        let (mut listener, said) = come_by(way);
+        says(&said, &[itself]);
+        tells_its_keys(&mut listener, itself, keys);
+    }
+    // The form of the log has its own way, at the end of a tie.
+    let (mut listener, _) = come_by(&[" "]);
+    listener.press_until(SPACE, "Press L");
+    let itself = "Cord, as you call it";
+    says(&listener.letter("l"), &["What was really used.", itself]);
+    let keys = ["Enter: keep.", "Tab: next field.", "Escape: leave."];
+    tells_its_keys(&mut listener, itself, &keys);
+    // Where every press is learnt, F1 would be too: it says at once all that there is to press.
+    let (_, said) = come_by(&["t", "Enter"]);
+    says(
+        &said,
+        &[
+            "Press something learnt before to skip a line, twice to be done.",
+            "Escape leaves all as it was.",
+            "Press what you want for next.",
+        ],
+    );
+}
+
+/// Somebody who has come to a screen by these keys, and what was said there.
+fn come_by(way: &[&str]) -> (Listener, String) {
+    let (mut listener, mut said) = Listener::start(Words::english());
+    for key in way {
+        said = match *key {
+            " " => listener.press(SPACE),
+            "Tab" => listener.press(TAB),
+            "Down" => listener.press(DOWN),
+            "Enter" => listener.press(ENTER),
+            key => listener.letter(key),
+        };
+    }
+    (listener, said)
+}
+
+/// F1 tells these keys of the screen among others, and once more where one is.
+#[track_caller]
+fn tells_its_keys(listener: &mut Listener, itself: &str, keys: &[&str]) {
+    let told = listener.press(Named::F1);
+    says(&told, &["All the keys that work here."]);
+    for key in keys {
+        says(&told, &[key]);
+    }
+    says(
+        &told,
+        &["F11: full screen.", "Control and Q: quit.", "F1 once more"],
+    );
+    // Then it says itself again, and where one stands.
+    let again = listener.press(Named::F1);
+    says(&again, &[itself]);
+    assert!(again.len() > 12, "{again}");
 }
 
 #[test]
@@ -247,6 +311,13 @@ fn a_setting_is_found_changed_and_kept_by_ear() {
     let after = listener.press(RIGHT);
     assert_ne!(before, after);
     says(&after, &["peed"]);
+    // What a line is for stands below the list, and is told on request.
+    says(&listener.letter("h"), &[&after, "How fast a step is said"]);
+    says(&listener.press_until(DOWN, "Knocks on the bench"), &["off"]);
+    says(
+        &listener.letter("h"),
+        &["A microphone listens; nothing is recorded or kept"],
+    );
     says(&listener.press(ESCAPE), &["F1 tells you all the keys"]);
 }
 

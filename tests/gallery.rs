@@ -321,7 +321,7 @@ fn the_chosen_setting_says_what_it_is_for_and_is_not_cut() {
         let mut hands = Hands::open_in(words(&tag), folder.path(), None, Settings::default());
         hands.press(letter("t"));
         for setting in Setting::ALL {
-            let hint = words(&tag).setting_hint(setting.name());
+            let hint = String::from(words(&tag).setting_hint(setting.name()));
             let mut screen = hands.screen(WINDOWS[0]);
             let found = screen.find(hint.as_str()).expect(&hint);
             let visible = found.visible_bounds().expect(&hint);

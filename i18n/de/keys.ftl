@@ -115,6 +115,7 @@ key-line-below = nächste Zeile
 key-line-above = Zeile davor
 key-value-more = mehr
 key-value-less = weniger
+key-what-for = wofür es ist
 key-voice-before = vorige Stimme
 key-voice-next = nächste Stimme
 key-take-voice = diese Stimme nehmen

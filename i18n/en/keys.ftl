@@ -116,6 +116,7 @@ key-line-below = next line
 key-line-above = line before
 key-value-more = more
 key-value-less = less
+key-what-for = what it is for
 key-voice-before = the voice before
 key-voice-next = the next voice
 key-take-voice = take this voice

@@ -115,6 +115,7 @@ key-line-below = línea siguiente
 key-line-above = línea anterior
 key-value-more = más
 key-value-less = menos
+key-what-for = para qué sirve
 key-voice-before = voz anterior
 key-voice-next = voz siguiente
 key-take-voice = quedarse con esta voz

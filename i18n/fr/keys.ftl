@@ -115,6 +115,7 @@ key-line-below = ligne suivante
 key-line-above = ligne d’avant
 key-value-more = plus
 key-value-less = moins
+key-what-for = à quoi ça sert
 key-voice-before = voix précédente
 key-voice-next = voix suivante
 key-take-voice = prendre cette voix

@@ -9,7 +9,7 @@ use crate::logging::Platform;
 use crate::pedal::{Intent, Press};
 use crate::settings::{ColourScheme, Settings};
 use crate::voice::{VoiceName, VoiceSource, is_natural};
-use crate::words::{SettingValue, Spoken, Words, cycled};
+use crate::words::{Sentence, SettingValue, Spoken, Words, cycled};
 
 /// Where the focus is, and the voices there are.
 ///
@@ -55,6 +55,7 @@ struct Trial(Option<VoiceName>);
 /// let (mut list, settings) = (SettingsList::new("en"), Settings::default());
 /// let mut press = |intent| list.press(&Press::default(), Some(intent), &settings);
 /// assert!(matches!(press(Intent::Next), SettingsAction::Moved));
+/// assert!(matches!(press(Intent::Where), SettingsAction::Explain));
 /// assert!(matches!(press(Intent::Leave), SettingsAction::Leave));
 /// // Learning what is pressed for what has a screen of its own.
 /// let at = Setting::ALL.iter().position(|line| *line == Setting::Learn).unwrap();
@@ -66,6 +67,8 @@ pub enum SettingsAction {
     None,
     /// The focus moved, or stays: say the line.
     Moved,
+    /// Say the line and what it is for.
+    Explain,
     /// Take these settings, and say the line.
     Set(Box<Settings>),
     /// Speak by these settings until others are taken, and say the line.
@@ -131,8 +134,13 @@ impl SettingsList {
         self.focus
     }
 
+    /// The same with what it is for, for who does not see that stand below the list.
+    pub fn say_with_hint(&self, words: &Words, settings: &Settings) -> Spoken {
+        self.say(words, settings).then(self.hint(words).spoken())
+    }
+
     /// What the line that has the focus is for: with the voice, which of them are natural ones.
-    pub fn hint(&self, words: &Words) -> String {
+    pub fn hint(&self, words: &Words) -> Sentence {
         let field = Setting::ALL[self.focus % Setting::ALL.len()];
         match &self.voices {
             Some(voices) if field == Setting::Voice => {
@@ -197,7 +205,8 @@ impl SettingsList {
         match intent {
             Some(Intent::Next) => self.step(1, settings),
             Some(Intent::Back) => self.step(Setting::ALL.len() - 1, settings),
-            Some(Intent::Again | Intent::Where) => SettingsAction::Moved,
+            Some(Intent::Again) => SettingsAction::Moved,
+            Some(Intent::Where) => SettingsAction::Explain,
             Some(Intent::Leave) => SettingsAction::Leave,
             _ => SettingsAction::None,
         }

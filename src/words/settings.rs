@@ -75,9 +75,9 @@ impl Words {
         }
     }
 
-    /// What a setting is for, in a sentence.
-    pub fn setting_hint(&self, field: &'static str) -> String {
-        self.text("settings-hint", &fluent_args! { "field" => field })
+    /// What a setting is for.
+    pub fn setting_hint(&self, field: &'static str) -> Sentence {
+        self.sentence("settings-hint", &fluent_args! { "field" => field })
     }
 
     /// The value of a setting, as it is shown.
@@ -124,12 +124,14 @@ impl Words {
         &self,
         natural: impl Iterator<Item = &'a str>,
         (way, package): (&str, &str),
-    ) -> String {
+    ) -> Sentence {
         let natural: Vec<&str> = natural.take(MOST_NAMED).collect();
         if natural.is_empty() {
-            return self.plainly("voices-no-natural", &[("way", way), ("package", package)]);
+            let args = fluent_args! { "way" => way, "package" => package };
+            return self.sentence("voices-no-natural", &args);
         }
-        self.plainly("voices-natural", &[("names", &natural.join(", "))])
+        let names = natural.join(", ");
+        self.sentence("voices-natural", &fluent_args! { "names" => names })
     }
 
     /// A part of the start screen's form as it is said. `typed` is what it holds, `choice` right

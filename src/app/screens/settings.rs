@@ -84,7 +84,8 @@ impl ScreenPage for State {
     }
 
     fn say_again(&self, context: &Context) -> Spoken {
-        let here = self.list.say(context.words(), context.session.settings());
+        let (words, settings) = (context.words(), context.session.settings());
+        let here = self.list.say_with_hint(words, settings);
         context.remark(Remark::SettingsOpeningSay).then(&here)
     }
 
@@ -93,7 +94,7 @@ impl ScreenPage for State {
         let settings = context.session.settings();
         let page = responsive(move |room| {
             let is_low = room.height < LOW;
-            let hint = text(self.list.hint(words)).size(theme::SMALL);
+            let hint = text(String::from(self.list.hint(words))).size(theme::SMALL);
             let heading = text(words.plainly("settings-heading", &[])).font(theme::BOLD);
             let list = self.list_in(room, words, settings);
             if is_low {
@@ -125,6 +126,7 @@ impl ScreenPage for State {
             KeyHint::here("ArrowDown", "key-line-below"),
             KeyHint::here("ArrowLeft", "key-value-less"),
             KeyHint::here("ArrowRight", "key-value-more"),
+            KeyHint::here("h", "key-what-for").meaning(Intent::Where),
             KeyHint::leave("key-done"),
         ]
     }
@@ -238,6 +240,11 @@ impl State {
             SettingsAction::Learn => return Go::To(Route::KeyBinding(())).into(),
             SettingsAction::TryKnocks => return Go::To(Route::Knocks(())).into(),
             SettingsAction::Moved => {}
+            SettingsAction::Explain => {
+                let (words, settings) = (context.words(), context.session.settings());
+                context.say(&self.list.say_with_hint(words, settings));
+                return Next::default();
+            }
             SettingsAction::Try(settings) => context.session.try_voice(&settings),
             SettingsAction::Set(settings) => {
                 context.session.set(*settings);

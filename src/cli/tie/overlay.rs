@@ -228,6 +228,15 @@ fn follow_settings(list: &mut SettingsList, action: SettingsAction, session: &mu
         SettingsAction::Learn => Told::then(Then::Learn),
         SettingsAction::TryKnocks => Told::then(Then::TryKnocks),
         SettingsAction::Moved => settings_line(list, session),
+        SettingsAction::Explain => {
+            let line = settings_line(list, session);
+            let hint = list.hint(session.words());
+            Told {
+                say: list.say_with_hint(session.words(), session.settings()),
+                print: line.print.map(|line| format!("{line}\n{hint}")),
+                ..line
+            }
+        }
         SettingsAction::Try(settings) => {
             session.try_voice(&settings);
             settings_line(list, session)
