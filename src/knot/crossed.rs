@@ -79,6 +79,17 @@ impl Knot {
     /// is from pin *i* and the falling one from pin *m* of top row *t*, `y = A (m − i + ⌈L/2⌉) + s + j − t`
     /// round the tube. (*Derived.*)
     fn first_met(&self, leg: Leg, own: Nest) -> (u8, u16) {
+        // The same of a plain knot, where it comes to one pin past the one whose leg lands where this
+        // one starts, without dividing: short legs would take as long to begin as to tell.
+        if self.nests.len() == 1 {
+            let (bights, [up, down]) = (self.bights(), own.shifts);
+            let back = match leg.heading() {
+                Heading::Rising => down,
+                Heading::Falling => up,
+            };
+            let lands_here = wrapped(leg.from.number - 1 + bights - back, bights);
+            return (0, wrapped(lands_here + 1, bights));
+        }
         let nested = i32::from(self.nested());
         let lands = i32::from(self.lattice.lands()) - 1;
         let half = i32::from(self.leads().div_ceil(2));

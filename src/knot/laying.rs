@@ -172,6 +172,12 @@ impl Laying {
         }
     }
 
+    /// Whether a pass may begin elsewhere than at the strands' own pins.
+    fn is_begun_aside(&self, pass: u16) -> bool {
+        let start = self.starts.get(usize::from(pass).wrapping_sub(1));
+        start.is_some_and(|start| *start > 0)
+    }
+
     /// How many rounds past the strand's own pin a pass of it begins.
     pub fn start(&self, pass: u16, strand: u16) -> u16 {
         let index = usize::from(pass).checked_sub(1);
@@ -283,8 +289,15 @@ impl Laying {
     }
 
     /// How many cords of `leg` lie on the tube just before `pass_leg` is laid.
+    #[inline]
     pub fn cords_of(&self, leg: Leg, pass_leg: PassLeg) -> u16 {
-        let earlier_leg = self.pass_leg_of(pass_leg.pass, leg).leg < pass_leg.leg;
+        // Asked of every crossing: most passes begin where the others do, and count as the knot does.
+        let laid_as = if self.is_begun_aside(pass_leg.pass) {
+            self.pass_leg_of(pass_leg.pass, leg).leg
+        } else {
+            leg.number
+        };
+        let earlier_leg = laid_as < pass_leg.leg;
         match self.order {
             LayingOrder::PassByPass => {
                 let earlier =

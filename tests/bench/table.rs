@@ -149,9 +149,12 @@ fn fitting(runs: usize) {
         ("a handle of 30 mm", [30.0, 30.0, 4.0]),
         ("a buoy of 1 m", [1000.0, 1000.0, 16.0]),
     ] {
-        let wish = FitWish::new(Object::new(mm(diameter), mm(cover)), mm(cord));
+        let mut wish = FitWish::new(Object::new(mm(diameter), mm(cover)), mm(cord));
         let fitted = run(runs, |_| fit(&wish));
         times(&format!("all knots that fit {what}"), &fitted, "5 ms");
+        wish.filter.nested = Some(1);
+        let fitted = run(runs, |_| fit(&wish));
+        times("  plain ones alone", &fitted, "");
     }
 }
 
