@@ -6,6 +6,8 @@
 mod commands;
 #[path = "support/failing_disk.rs"]
 mod disk;
+#[path = "support/in_time.rs"]
+mod in_time;
 
 #[cfg(feature = "window")]
 #[path = "support/display.rs"]
@@ -21,6 +23,9 @@ mod ssip;
 #[cfg(feature = "window")]
 #[path = "failing_disk/window.rs"]
 mod window;
+
+#[path = "failing_disk/waiting.rs"]
+mod waiting;
 
 use std::path::{Path, PathBuf};
 use std::thread;

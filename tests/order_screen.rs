@@ -6,6 +6,7 @@ mod hands;
 #[path = "support/window.rs"]
 mod window;
 
+use std::fs;
 use std::path::Path;
 
 use hands::Hands;
@@ -304,6 +305,26 @@ fn a_piece_that_has_gone_meanwhile_is_said_to_have() {
         "{}",
         hands.last_said()
     );
+}
+
+#[test]
+fn a_file_in_the_place_of_the_orders_is_said_to_be_there_and_what_was_typed_waits() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = at_orders(folder.path());
+    with_a_rope(&mut hands);
+    let [orders, away] = ["orders", "away"].map(|name| folder.path().join(name));
+    fs::rename(&orders, &away).unwrap();
+    fs::write(&orders, "in the way").unwrap();
+    hands.press(Named::Home);
+    say(&mut hands, "tiller rope");
+    let said = hands.last_said();
+    assert!(said.contains(" could not be "), "{said}");
+    assert!(!said.contains("no order"), "{said}");
+    fs::remove_file(&orders).unwrap();
+    fs::rename(&away, &orders).unwrap();
+    hands.press(Named::Enter);
+    let order = kept(folder.path()).remove(0);
+    assert_eq!(order.pieces[0].text(PieceField::Name), "tiller rope");
 }
 
 #[test]

@@ -286,6 +286,8 @@ shelf-not-deleted = Es ist kein Knoten { $id } gelöscht, also kann keiner zurü
 
 ## What can be wrong
 
+# While a command of the terminal waits for the disk.
+disk-slow = Die Platte lässt auf sich warten. Sobald sie antwortet, geht es weiter; mit Strg+C gibst du es auf, und keine Datei bleibt halb geschrieben.
 shelf-error-io = { $doing ->
         [read] { $path } ließ sich nicht lesen ({ $reason }): Sieh nach, ob die Datei da ist und du sie lesen darfst, dann versuch es noch einmal.
         [list] Der Ordner { $path } ließ sich nicht durchsehen ({ $reason }): Sieh nach, ob er da ist und du ihn lesen darfst, dann versuch es noch einmal.

@@ -274,6 +274,8 @@ shelf-not-deleted = No tie { $id } is deleted, so none can come back: “marlins
 
 ## What can be wrong
 
+# While a command of the terminal waits for the disk.
+disk-slow = The disk is slow to answer. This goes on as soon as it does; Ctrl+C gives it up, and leaves no file half written.
 shelf-error-io = { $doing ->
         [read] { $path } could not be read ({ $reason }): see that it is there and yours to read, then try again.
         [list] The folder { $path } could not be looked through ({ $reason }): see that it is there and yours to read, then try again.

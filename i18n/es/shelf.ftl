@@ -280,6 +280,8 @@ shelf-not-deleted = No hay ningún nudo { $id } borrado que pueda volver: «marl
 
 ## What can be wrong
 
+# While a command of the terminal waits for the disk.
+disk-slow = El disco tarda en responder. En cuanto lo haga, esto sigue; Ctrl+C lo abandona y no deja ningún archivo a medio escribir.
 shelf-error-io = { $doing ->
         [read] No se ha podido leer { $path } ({ $reason }): comprueba que existe y que puedes leerlo, y prueba de nuevo.
         [list] No se ha podido recorrer la carpeta { $path } ({ $reason }): comprueba que existe y que puedes leerla, y prueba de nuevo.

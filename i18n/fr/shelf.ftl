@@ -292,6 +292,8 @@ shelf-not-deleted = Aucun nœud { $id } n’est supprimé, donc aucun ne peut re
 
 ## What can be wrong
 
+# While a command of the terminal waits for the disk.
+disk-slow = Le disque tarde à répondre. La suite vient dès qu’il répond ; Ctrl+C abandonne, sans laisser de fichier à moitié écrit.
 shelf-error-io = { $doing ->
         [read] { $path } n’a pas pu être lu ({ $reason }) : vérifiez qu’il existe et que vous avez le droit de le lire, puis réessayez.
         [list] Le dossier { $path } n’a pas pu être parcouru ({ $reason }) : vérifiez qu’il existe et que vous avez le droit de le lire, puis réessayez.

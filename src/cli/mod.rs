@@ -21,6 +21,7 @@ mod sheet;
 mod shelf;
 mod shelf_forms;
 mod slip;
+mod slow_disk;
 mod steps;
 pub mod tie;
 
@@ -30,6 +31,7 @@ use clap::{CommandFactory as _, Parser as _};
 use command_line::{CommandLine, SubCommand};
 pub use complaint::{Complaint, words_for_trouble};
 use error_lines::SettingsLines;
+use slow_disk::SlowDisk;
 
 use crate::guide::Plan;
 use crate::logging;
@@ -78,6 +80,15 @@ pub fn run() -> Result<Invocation, Complaint> {
         }
     };
     let asked = options.lang.as_deref();
+    let in_words_asked_for = {
+        let asked = asked.map(str::to_owned);
+        // Which words are set is not known before the settings are read.
+        move || {
+            let words = Words::load(asked.as_deref()).or_else(|_| Words::load(None));
+            words.unwrap_or_else(|_| Words::english())
+        }
+    };
+    let looking_on = SlowDisk::look_on(in_words_asked_for);
     let settings = SettingsFile::peek().hand_on_by(|settings| SettingsLines {
         words: words(asked, &settings.language)
             .unwrap_or_else(|_| Words::chosen(&settings.language)),
@@ -86,6 +97,7 @@ pub fn run() -> Result<Invocation, Complaint> {
             None | Some(SubCommand::Tie(_) | SubCommand::Doctor)
         ),
     });
+    drop(looking_on);
     let mut words = words(asked, &settings.language)?;
     let prices = settings.prices;
     let detail = options.detail(&words)?;
@@ -109,6 +121,9 @@ pub fn run() -> Result<Invocation, Complaint> {
             ) {
                 logging::stand_by(&file, command.into());
             }
+            // The doctor asks with a deadline.
+            let _looking_on = (!matches!(command, SubCommand::Tie(_) | SubCommand::Doctor))
+                .then(|| SlowDisk::look_on(words.maker()));
             let code = match command {
                 SubCommand::Shelf(asked) => shelf::run(asked, &words)?,
                 SubCommand::Steps(asked) => {

@@ -7,6 +7,7 @@ use std::path::{Path, PathBuf};
 
 use tempfile::NamedTempFile;
 
+use super::waiting::DiskCall;
 use super::{FileAction, FileError, FormatError};
 
 /// How the names of unfinished files end.
@@ -30,6 +31,7 @@ pub enum Readers {
 /// # Errors
 /// [`FileError::Io`], or [`FileError::Unreadable`] when it is larger or no plain file.
 pub fn read_bytes(file: &Path, limit: u64) -> Result<Vec<u8>, FileError> {
+    let _call = DiskCall::begin();
     // Checked before the file is opened, since to open a pipe may wait for ever.
     let about = fs::metadata(file).map_err(FileError::io(FileAction::Read, file))?;
     if !about.is_file() {
@@ -54,6 +56,7 @@ pub fn read_bytes(file: &Path, limit: u64) -> Result<Vec<u8>, FileError> {
 /// # Errors
 /// [`FileError::Io`]. The file is then as it was.
 pub fn replace(file: &Path, contents: &[u8], readers: Readers) -> Result<(), FileError> {
+    let _call = DiskCall::begin();
     let written = write_beside(file, contents, mode(file, readers))?;
     written
         .persist(file)
@@ -66,6 +69,7 @@ pub fn replace(file: &Path, contents: &[u8], readers: Readers) -> Result<(), Fil
 /// # Errors
 /// [`FileError::Exists`] when something is, [`FileError::Io`] when the disk refuses.
 pub fn create(file: &Path, contents: &[u8], readers: Readers) -> Result<(), FileError> {
+    let _call = DiskCall::begin();
     let written = write_beside(file, contents, mode(file, readers))?;
     written
         .persist_noclobber(file)
@@ -85,6 +89,7 @@ pub(super) fn keep_copy(
     limit: u64,
     readers: Readers,
 ) -> Result<(), FileError> {
+    let _call = DiskCall::begin();
     let linked = link_path(copy);
     // A program that was killed may have left one.
     remove(&linked)?;
@@ -105,7 +110,7 @@ pub(super) fn keep_copy(
 pub(super) fn set_aside(file: &Path, name: impl Fn(u32) -> PathBuf) -> Result<PathBuf, FileError> {
     for number in 1..=u32::MAX {
         let aside = name(number);
-        if !exists(&aside) {
+        if !exists(&aside)? {
             move_file(file, &aside)?;
             return Ok(aside);
         }
@@ -120,6 +125,7 @@ pub(super) fn set_aside(file: &Path, name: impl Fn(u32) -> PathBuf) -> Result<Pa
 /// # Errors
 /// [`FileError::Io`] when the system refuses.
 pub fn move_file(from: &Path, to: &Path) -> Result<(), FileError> {
+    let _call = DiskCall::begin();
     fs::rename(from, to).map_err(FileError::io(FileAction::Move, from))?;
     if folder_of(from) != folder_of(to) {
         sync_folder_of(to)?;
@@ -132,15 +138,23 @@ pub fn move_file(from: &Path, to: &Path) -> Result<(), FileError> {
 /// # Errors
 /// [`FileError::Io`] when the system refuses.
 pub fn move_if_there(from: &Path, to: &Path) -> Result<(), FileError> {
-    if exists(from) {
+    if exists(from)? {
         move_file(from, to)?;
     }
     Ok(())
 }
 
 /// Whether anything has this name, even a link whose target is gone.
-pub fn exists(path: &Path) -> bool {
-    fs::symlink_metadata(path).is_ok()
+///
+/// # Errors
+/// [`FileError::Io`] when the system does not tell: that it is not there would be as wrong as that it is.
+pub fn exists(path: &Path) -> Result<bool, FileError> {
+    let _call = DiskCall::begin();
+    match fs::symlink_metadata(path) {
+        Ok(_) => Ok(true),
+        Err(error) if error.kind() == ErrorKind::NotFound => Ok(false),
+        Err(error) => Err(FileError::io(FileAction::Read, path)(error)),
+    }
 }
 
 /// Removes a file that may be gone already.
@@ -148,6 +162,7 @@ pub fn exists(path: &Path) -> bool {
 /// # Errors
 /// [`FileError::Io`] when it is there and stays.
 pub fn remove(file: &Path) -> Result<(), FileError> {
+    let _call = DiskCall::begin();
     match fs::remove_file(file) {
         Err(error) if error.kind() != ErrorKind::NotFound => {
             Err(FileError::io(FileAction::Move, file)(error))
@@ -162,6 +177,7 @@ pub fn remove(file: &Path) -> Result<(), FileError> {
 /// # Errors
 /// [`FileError::Io`] when the system refuses, or a file is in the way.
 pub fn make_folder(folder: &Path) -> Result<(), FileError> {
+    let _call = DiskCall::begin();
     let mut folders = fs::DirBuilder::new();
     folders.recursive(true);
     #[cfg(unix)]
@@ -176,6 +192,7 @@ pub fn make_folder(folder: &Path) -> Result<(), FileError> {
 /// # Errors
 /// [`FileError::Io`] when the disk refuses.
 pub fn sync_folder_of(file: &Path) -> Result<(), FileError> {
+    let _call = DiskCall::begin();
     let folder = folder_of(file);
     sync_folder(folder).map_err(FileError::io(FileAction::Write, folder))
 }

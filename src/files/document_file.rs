@@ -72,8 +72,12 @@ impl<D: Document> DocumentFile<D> {
     }
 
     /// Whether the document or the copy before it is there, readable or not.
-    pub fn exists(&self) -> bool {
-        bytes::exists(&self.path) || self.keeps_previous && bytes::exists(&self.previous_path())
+    ///
+    /// # Errors
+    /// [`FileError::Io`] when the system does not tell.
+    pub fn exists(&self) -> Result<bool, FileError> {
+        Ok(bytes::exists(&self.path)?
+            || self.keeps_previous && bytes::exists(&self.previous_path())?)
     }
 
     /// Keeps other writers off the document, and waits a little for one who is at it.
@@ -198,7 +202,7 @@ impl<D: Document> DocumentFile<D> {
     pub fn set_aside_paths(&self) -> Vec<PathBuf> {
         (1..=u32::MAX)
             .map(|number| file_name::damaged(&self.path, number))
-            .take_while(|aside| bytes::exists(aside))
+            .take_while(|aside| bytes::exists(aside).unwrap_or(false))
             .collect()
     }
 

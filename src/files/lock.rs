@@ -6,6 +6,7 @@ use std::path::{Path, PathBuf};
 use std::thread;
 use std::time::{Duration, Instant};
 
+use super::waiting::DiskCall;
 use super::{FileAction, FileError, bytes};
 
 /// How long a writer waits for another one. A change takes a moment; who takes longer hangs.
@@ -90,6 +91,7 @@ impl Drop for FileLock {
 }
 
 fn try_lock(path: &Path) -> io::Result<File> {
+    let _call = DiskCall::begin();
     let mut open = OpenOptions::new();
     open.create(true).truncate(false).write(true);
     #[cfg(unix)]

@@ -23,6 +23,7 @@ mod lock;
 mod reading;
 mod reason;
 mod unknown;
+mod waiting;
 
 pub use bytes::{
     Readers, create, exists, make_folder, move_file, move_if_there, read_bytes, remove, replace,
@@ -39,3 +40,4 @@ pub use lock::FileLock;
 pub use reading::{FileTrouble, Gathering, Reading, TakesAlong, Teller};
 pub use reason::Reason;
 pub use unknown::{Unknown, Within, filled_up};
+pub use waiting::{DiskCall, OnDisk, longest_wait};

@@ -95,7 +95,7 @@ impl SettingsFile {
         SettingsDocument::read(document).map_err(FileError::unreadable(path))?;
         let file = file_at(path);
         let _lock = file.lock()?;
-        if file.exists() {
+        if file.exists()? {
             return Ok(false);
         }
         file.create(document).map(|()| true)
@@ -108,7 +108,9 @@ impl SettingsFile {
         notify: impl Fn(SettingsError) + Send + 'static,
     ) -> SettingsReading<Opened> {
         let file = file_at(path);
-        let read = match file.exists().then(|| file.lock()) {
+        // Where the system does not tell, the reading says why.
+        let is_there = file.exists().unwrap_or(false);
+        let read = match is_there.then(|| file.lock()) {
             Some(Err(error)) => SettingsReading::gather(|gathering| {
                 gathering.add(SettingsError::Io(error.reason()));
                 read(&file, false).hand_on(gathering)

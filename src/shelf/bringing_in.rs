@@ -68,7 +68,7 @@ impl Shelf {
         }
         let is_shortened = tie.shorten();
         // It may have come before, when it got a new id.
-        if file.exists() {
+        if file.exists()? {
             if here.is_none() {
                 *here = Some(self.by_contents()?);
             }

@@ -78,7 +78,7 @@ impl Shelf {
     pub fn delete(&self, id: &TieId) -> Result<Deleted, ShelfError> {
         let _changing = self.change();
         let file = self.file(id);
-        if !file.exists() {
+        if !file.exists()? {
             return Err(ShelfError::NoSuchTie { id: id.clone() });
         }
         let _held = self.locks.hold(id)?;
@@ -99,7 +99,7 @@ impl Shelf {
     /// [`ShelfError::File`] when the folder cannot be read.
     pub fn deleted(&self) -> Result<Vec<Deleted>, ShelfError> {
         let bin = self.bin();
-        if !bin.exists() {
+        if !files::exists(&bin)? {
             return Ok(Vec::new());
         }
         let mut all = Vec::new();
@@ -111,7 +111,7 @@ impl Shelf {
             let id = name.split_once('-').map_or(&*name, |(id, _)| id);
             if let Ok(id) = TieId::parse(id) {
                 let deleted = Deleted { id, folder };
-                if deleted.file().exists() {
+                if deleted.file().exists()? {
                     all.push(deleted);
                 }
             }
@@ -131,10 +131,10 @@ impl Shelf {
         files::make_folder(self.folder())?;
         let id = &deleted.id;
         let (gone, here) = (deleted.file(), self.file(id));
-        if !gone.exists() {
+        if !gone.exists()? {
             return Err(ShelfError::NoSuchTie { id: id.clone() });
         }
-        if here.exists() {
+        if here.exists()? {
             return ShelfReading::try_gather(|gathering| {
                 let tie = tie_of(id, named(id, gone.read()))?.hand_on(gathering);
                 let (_held, tie) = self.add(tie)?;
@@ -173,6 +173,7 @@ impl Shelf {
     fn free_folder(&self, id: &TieId) -> Result<PathBuf, ShelfError> {
         let bin = self.bin();
         files::make_folder(&bin)?;
+        let _call = files::DiskCall::begin();
         let mut folder = bin.join(id.as_str());
         let mut number = 1;
         loop {

@@ -315,7 +315,7 @@ impl Shelf {
     /// Puts an entry into the log as it is, unless the tie has one: then says so.
     pub(super) fn take_in_entry(&self, entry: &Entry) -> Result<ShelfReading<bool>, ShelfError> {
         let _changing = self.change();
-        if files::exists(self.entry_file(&entry.tie).path()) {
+        if files::exists(self.entry_file(&entry.tie).path())? {
             return Ok(ShelfReading::whole(false));
         }
         Ok(self.write_entry(entry)?.map(|()| true))

@@ -6,7 +6,7 @@ use std::io::ErrorKind;
 use std::path::{Path, PathBuf};
 
 use super::{Shelf, ShelfError, Tie, TieId};
-use crate::files::{DocumentFile, FileAction, FileName, FileRole};
+use crate::files::{DiskCall, DocumentFile, FileAction, FileName, FileRole};
 
 /// What the name of a JSON file says.
 pub(super) enum NamedFile {
@@ -60,6 +60,7 @@ impl Names {
 
 /// The JSON files in a folder, sorted by name; none when there is no such folder.
 pub(super) fn documents_in(folder: &Path) -> Result<Vec<PathBuf>, ShelfError> {
+    let _call = DiskCall::begin();
     let unlisted = || ShelfError::io(FileAction::List, folder);
     let entries = match fs::read_dir(folder) {
         Err(error) if error.kind() == ErrorKind::NotFound => return Ok(Vec::new()),

@@ -13,7 +13,9 @@ use super::order_document::{StoredOrder, write_order};
 use super::repair::refusal;
 use super::verified_file::{VerifiedFile, verify_folder};
 use super::{DocumentError, OrderId, Shelf, ShelfError, ShelfReading, ShelfTrouble, clock};
-use crate::files::{self, DocumentFile, DocumentReading, FileError, FileLock, Gathering};
+use crate::files::{
+    self, DocumentFile, DocumentReading, FileError, FileLock, Gathering, LARGEST_DOCUMENT,
+};
 use crate::guide::Order;
 
 /// The folder beside that of the ties.
@@ -138,7 +140,7 @@ impl Orders {
         change: impl FnOnce(&mut Order),
     ) -> Result<ShelfReading<KeptOrder>, ShelfError> {
         let file = self.file(id);
-        if !file.exists() {
+        if !file.exists()? {
             return Err(ShelfError::NoSuchOrder { id: id.clone() });
         }
         let _lock = file.lock()?;
@@ -173,13 +175,13 @@ impl Orders {
     /// [`ShelfError::NoSuchOrder`] or [`ShelfError::File`].
     pub fn delete(&self, id: &OrderId) -> Result<(), ShelfError> {
         let (file, gone) = (self.file(id), self.deleted(id));
-        if !file.exists() {
+        if !file.exists()? {
             return Err(ShelfError::NoSuchOrder { id: id.clone() });
         }
         let _lock = file.lock()?;
         files::make_folder(&self.bin())?;
         for old in [gone.path().to_owned(), gone.previous_path()] {
-            if files::exists(&old) {
+            if files::exists(&old)? {
                 files::remove(&old)?;
             }
         }
@@ -196,11 +198,11 @@ impl Orders {
     /// moved or read.
     pub fn undo_delete(&self, id: &OrderId) -> Result<ShelfReading<OrderId>, ShelfError> {
         let (file, gone) = (self.file(id), self.deleted(id));
-        if !gone.exists() {
+        if !gone.exists()? {
             return Err(ShelfError::NoSuchOrder { id: id.clone() });
         }
         let _lock = file.lock()?;
-        if file.exists() {
+        if file.exists()? {
             return ShelfReading::try_gather(|gathering| {
                 let stored = found(id, gone.read())?.hand_on(gathering);
                 let kept = self.create(stored)?;
@@ -234,7 +236,13 @@ impl Orders {
     fn line_of(&self, id: &OrderId) -> Result<ShelfReading<Vec<u8>>, ShelfError> {
         let file = self.file(id);
         ShelfReading::try_gather(|gathering| {
-            let mut stored = found(id, file.read())?.hand_on(gathering);
+            let mut stored = match found(id, file.read()) {
+                // What is not understood here goes along as it is.
+                Err(error) if error.is_newer() => {
+                    return Ok(files::read_bytes(file.path(), LARGEST_DOCUMENT)?);
+                }
+                stored => stored?.hand_on(gathering),
+            };
             stored.unknown.insert(OWN_ID, id.as_str());
             contents(&stored, file.path())
         })
@@ -250,7 +258,7 @@ impl Orders {
         let id = id.unwrap_or_else(OrderId::draw);
         files::make_folder(&self.folder)?;
         let file = self.file(&id);
-        if file.exists() {
+        if file.exists()? {
             return Ok(TakenOrder::Here);
         }
         let is_shortened = stored.shorten();

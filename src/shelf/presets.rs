@@ -11,7 +11,8 @@ use super::verified_file::{DocumentState, VerifiedFile};
 use super::{DocumentError, Shelf, ShelfError, ShelfReading, ShelfTrouble};
 use crate::bench::{Cord, Tube};
 use crate::files::{
-    self, Document, DocumentFile, DocumentReading, Fields, FileError, FormatError, Unknown, Within,
+    self, Document, DocumentFile, DocumentReading, Fields, FileError, FormatError,
+    LARGEST_DOCUMENT, Unknown, Within,
 };
 use crate::guide::Presets;
 
@@ -150,11 +151,17 @@ impl PresetsFile {
 
     /// The document on one line, when there is one.
     pub(super) fn line(&self) -> Result<ShelfReading<Option<Vec<u8>>>, ShelfError> {
-        if !self.file.exists() {
+        if !self.file.exists()? {
             return Ok(ShelfReading::whole(None));
         }
         ShelfReading::try_gather(|gathering| {
-            let kept = presets(self.file.read())?.hand_on(gathering);
+            let kept = match presets(self.file.read()) {
+                // What is not understood here goes along as it is.
+                Err(error) if error.is_newer() => {
+                    return Ok(Some(files::read_bytes(self.path(), LARGEST_DOCUMENT)?));
+                }
+                kept => kept?.hand_on(gathering),
+            };
             let line = kept.write().map_err(FileError::unreadable(self.path()))?;
             Ok(Some(line))
         })
@@ -191,7 +198,8 @@ impl PresetsFile {
     /// Every file of the document that is there, whether it is whole and believed.
     pub(super) fn verify(&self) -> Vec<VerifiedFile> {
         let mut files = vec![self.path().to_owned(), self.file.previous_path()];
-        files.retain(|file| files::exists(file));
+        // One of which the system tells nothing is looked at too, and that is told.
+        files.retain(|file| files::exists(file).unwrap_or(true));
         let mut verified: Vec<VerifiedFile> = files
             .into_iter()
             .map(|file| VerifiedFile {

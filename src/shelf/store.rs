@@ -64,7 +64,7 @@ impl Shelf {
     /// Takes a tie up while the shelf is kept from changing.
     pub(super) fn lift(&self, id: &TieId) -> Result<ShelfReading<TakenUp>, ShelfError> {
         let file = self.file(id);
-        if !file.exists() {
+        if !file.exists()? {
             return Err(ShelfError::NoSuchTie { id: id.clone() });
         }
         let held = self.locks.hold(id)?;

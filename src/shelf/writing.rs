@@ -24,7 +24,7 @@ impl Shelf {
         files::make_folder(self.folder())?;
         loop {
             let file = self.file(&tie.id);
-            if !file.exists() {
+            if !file.exists()? {
                 match self.locks.hold(&tie.id) {
                     Ok(held) => match file.create(&contents(&tie)?) {
                         Ok(()) => return Ok((held, tie)),

@@ -1,6 +1,7 @@
 //! Every command that writes, on a disk that fails at one kind of call: it did what it was asked to, or
 //! says that it did not, and then all is as it was.
 
+use crate::in_time::InTime as _;
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::{Command, Output, Stdio};
@@ -10,15 +11,15 @@ use tempfile::TempDir;
 use crate::disk::{CALLS, FailingDisk, Fault};
 
 /// A person's own folders on such a disk, with a tie, an order and a tube kept by name.
-struct Home {
+pub struct Home {
     around: TempDir,
-    disk: FailingDisk,
+    pub disk: FailingDisk,
     tie: String,
     order: String,
 }
 
 impl Home {
-    fn new() -> Self {
+    pub fn new() -> Self {
         let around = TempDir::new().unwrap();
         let disk = FailingDisk::build(around.path());
         let mut home = Self {
@@ -47,7 +48,7 @@ impl Home {
     }
 
     /// A file on the disk.
-    fn path(&self, name: &str) -> PathBuf {
+    pub fn path(&self, name: &str) -> PathBuf {
         self.data().join(name)
     }
 
@@ -55,9 +56,11 @@ impl Home {
         self.path(name).to_str().unwrap().to_owned()
     }
 
-    fn run(&self, call: &str, args: &[&str]) -> Output {
+    /// A command on the disk, which can be broken down at one kind of call.
+    pub fn command(&self, call: &str, args: &[&str]) -> Command {
         let data = self.data();
-        Command::new(env!("CARGO_BIN_EXE_marlinspeak"))
+        let mut command = Command::new(env!("CARGO_BIN_EXE_marlinspeak"));
+        command
             .args(args)
             .envs(self.disk.environment(call, &data))
             .env("HOME", self.around.path())
@@ -65,12 +68,15 @@ impl Home {
             .env("XDG_CONFIG_HOME", self.around.path().join("config"))
             .env("XDG_STATE_HOME", self.around.path().join("state"))
             .env("LC_ALL", "C.UTF-8")
-            .stdin(Stdio::null())
-            .output()
-            .unwrap()
+            .stdin(Stdio::null());
+        command
     }
 
-    fn succeeds(&self, args: &[&str]) -> String {
+    fn run(&self, call: &str, args: &[&str]) -> Output {
+        self.command(call, args).output_in_time()
+    }
+
+    pub fn succeeds(&self, args: &[&str]) -> String {
         let output = self.run("open", args);
         let errors = String::from_utf8_lossy(&output.stderr);
         assert!(output.status.success(), "{args:?}: {errors}");
@@ -93,12 +99,30 @@ impl Home {
         told
     }
 
-    fn made(&self) -> Vec<String> {
+    pub fn made(&self) -> Vec<String> {
         let files = fs::read_dir(self.data()).unwrap();
         let names = files.map(|file| file.unwrap().file_name().into_string().unwrap());
         let mut names: Vec<String> = names.collect();
         names.sort();
         names
+    }
+
+    /// Undoes what a command has done.
+    pub fn renew(&self, args: &[&str], made: &[String]) {
+        for name in self.made() {
+            if !made.contains(&name) {
+                fs::remove_file(self.path(&name)).unwrap();
+            }
+        }
+        match args {
+            ["order", "delete", id] if !self.succeeds(&["order", "list"]).contains(id) => {
+                self.succeeds(&["order", "undo", id]);
+            }
+            ["shelf", "delete", _] if !self.succeeds(&["shelf", "list"]).contains(&self.tie) => {
+                self.succeeds(&["shelf", "undo", &self.tie]);
+            }
+            _ => {}
+        }
     }
 }
 
@@ -107,7 +131,7 @@ const RIG: [&str; 9] = [
 ];
 
 /// The commands, with whether each changes what is kept or makes a file.
-fn commands(home: &Home) -> Vec<Vec<String>> {
+pub fn commands(home: &Home) -> Vec<Vec<String>> {
     let (tie, order) = (home.tie.as_str(), home.order.as_str());
     let file = |name: &str| home.named(name);
     let sheet = |kind: &str, name: &str| {
@@ -157,7 +181,7 @@ fn every_command_that_writes_tells_what_the_disk_refuses_and_leaves_all_as_it_wa
             let errors = errors.join("\n");
             if output.status.success() {
                 assert_eq!(errors, "", "{call} {args:?}");
-                renew(&home, &args, &made);
+                home.renew(&args, &made);
                 continue;
             }
             refused += 1;
@@ -172,24 +196,6 @@ fn every_command_that_writes_tells_what_the_disk_refuses_and_leaves_all_as_it_wa
     assert!(refused > 30, "{refused} of {}", 4 * commands(&home).len());
 }
 
-/// Undoes what a command has done.
-fn renew(home: &Home, args: &[&str], made: &[String]) {
-    for name in home.made() {
-        if !made.contains(&name) {
-            fs::remove_file(home.path(&name)).unwrap();
-        }
-    }
-    match args {
-        ["order", "delete", id] => {
-            home.succeeds(&["order", "undo", id]);
-        }
-        ["shelf", "delete", _] => {
-            home.succeeds(&["shelf", "undo", &home.tie]);
-        }
-        _ => {}
-    }
-}
-
 /// What a disk that is broken down for good leaves behind is nothing.
 #[test]
 fn a_refused_command_leaves_no_unfinished_file() {
@@ -201,8 +207,7 @@ fn a_refused_command_leaves_no_unfinished_file() {
             let output = home.run(call, &args);
             home.disk.mend();
             if output.status.success() {
-                renew(
-                    &home,
+                home.renew(
                     &args,
                     &["order.json", "tie.json", "whole.backup", "marlinspeak"].map(str::to_owned),
                 );

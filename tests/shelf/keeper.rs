@@ -54,7 +54,7 @@ fn only_the_newest_state_of_each_tie_is_written_in_the_order_asked_for() {
     // The keeper is kept busy at its first save until the gate opens.
     let keeper = Keeper::start(shelf.clone(), move |kept| {
         tell.send(kept).unwrap();
-        gate.recv().unwrap();
+        gate.recv_timeout(DEADLINE).unwrap();
     })
     .unwrap();
     let [busy, mut one, mut other] = [five_by_six(), five_by_six(), five_by_six()];

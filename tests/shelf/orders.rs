@@ -3,7 +3,7 @@
 use std::fs;
 use std::thread;
 
-use marlinspeak::files::Reading;
+use marlinspeak::files::{ContentError as _, Reading, Reason};
 use marlinspeak::guide::{Order, PieceField};
 use marlinspeak::shelf::{
     CopyBefore, DocumentState, IfThere, KeptOrder, Orders, Shelf, ShelfError, read_order,
@@ -196,6 +196,63 @@ fn one_that_is_gone_cannot_be_changed() {
     let back = orders.look(&kept.id).unwrap().untroubled().unwrap();
     assert_eq!(back, kept);
     assert!(orders.undo_delete(&kept.id).is_err(), "it is back already");
+}
+
+/// A folder that is a file: whoever says that there is no such order says what nobody knows.
+#[test]
+fn where_the_system_does_not_tell_nothing_is_said_to_be_missing() {
+    let (around, shelf) = fresh();
+    let orders = Orders::beside(&shelf);
+    let kept = two_copies(&orders);
+    let backup = around.path().join("backup");
+    let backed_up = shelf.backup(&backup, IfThere::Refuse).unwrap();
+    assert_eq!(backed_up.untroubled().unwrap().orders, 1);
+    let away = orders.folder().with_file_name("away");
+    fs::rename(orders.folder(), &away).unwrap();
+    fs::write(orders.folder(), "in the way").unwrap();
+    let refused = |what: &str, error: ShelfError| {
+        assert_eq!(error.reason(), Reason::NotAFolder, "{what}: {error}");
+    };
+    let (id, other) = (&kept.id, around.path().join("other"));
+    refused("look", orders.look(id).unwrap_err());
+    refused("list", orders.list().unwrap_err());
+    refused("keep", orders.keep(rings("9")).unwrap_err());
+    refused(
+        "change",
+        orders.change(id, |order| order.pieces.clear()).unwrap_err(),
+    );
+    refused("delete", orders.delete(id).unwrap_err());
+    refused("undo", orders.undo_delete(id).unwrap_err());
+    refused("backup", shelf.backup(&other, IfThere::Refuse).unwrap_err());
+    refused("restore", shelf.restore(&backup).unwrap_err());
+    assert_eq!(fs::read(orders.folder()).unwrap(), b"in the way");
+    fs::remove_file(orders.folder()).unwrap();
+    fs::rename(&away, orders.folder()).unwrap();
+    assert_eq!(orders.look(id).unwrap().untroubled().unwrap(), kept);
+}
+
+#[test]
+fn one_of_a_newer_version_goes_into_a_backup_as_it_is_and_is_told_where_it_comes_out() {
+    let (around, shelf) = fresh();
+    let orders = Orders::beside(&shelf);
+    let newer = orders.keep(rings("4")).unwrap();
+    let known = orders.keep(rings("9")).unwrap();
+    let document = json!({ "version": 9, "pieces": [], "loft": "north" }).to_string();
+    fs::write(orders.file(&newer.id).path(), &document).unwrap();
+    let file = around.path().join("backup");
+    let backup = shelf.backup(&file, IfThere::Refuse).unwrap();
+    let backup = backup.untroubled().unwrap();
+    assert_eq!((backup.orders, backup.left_out), (2, 0));
+    assert!(fs::read_to_string(&file).unwrap().contains(&document));
+    let other = Shelf::open(around.path().join("elsewhere/ties")).unwrap();
+    let restored = other.restore(&file).unwrap().untroubled().unwrap();
+    assert_eq!((restored.orders, restored.missing), (1, 0));
+    let [(_, fault)] = &restored.faults[..] else {
+        panic!("{:?}", restored.faults);
+    };
+    assert!(fault.is_newer(), "{fault}");
+    let there = Orders::beside(&other).look(&known.id).unwrap();
+    assert_eq!(there.untroubled().unwrap(), known);
 }
 
 #[test]

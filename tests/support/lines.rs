@@ -3,7 +3,11 @@
 // Each file that includes this uses a part of it.
 #![allow(dead_code)]
 
-use std::io::{BufRead, BufReader, Read, Write};
+#[path = "in_time.rs"]
+mod in_time;
+
+use in_time::{all_of, end_in_time};
+use std::io::{BufRead, BufReader, Write};
 use std::path::Path;
 use std::process::{Child, ChildStdin, Command, Stdio};
 use std::sync::mpsc::{self, Receiver};
@@ -72,10 +76,10 @@ impl Lines {
 
     /// The exit code, and what stood on standard error.
     pub fn ends(mut self) -> (Option<i32>, String) {
-        let mut complaint = String::new();
-        let mut errors = self.child.stderr.take().unwrap();
-        errors.read_to_string(&mut complaint).unwrap();
-        (self.child.wait().unwrap().code(), complaint)
+        let complaint = all_of(self.child.stderr.take().unwrap());
+        let code = end_in_time(&mut self.child).code();
+        let complaint = complaint.recv_timeout(DEADLINE).unwrap();
+        (code, String::from_utf8(complaint).unwrap())
     }
 
     /// Ends it as a power cut would, SIGKILL, and gives what it has printed by then that was not

@@ -3,7 +3,10 @@
 // Each file that includes this uses a part of it.
 #![allow(dead_code)]
 
-use std::io::Read as _;
+#[path = "in_time.rs"]
+mod in_time;
+
+use in_time::{all_of, end_in_time};
 use std::path::{Path, PathBuf};
 use std::process::{Child, Command, Stdio};
 use std::thread;
@@ -67,11 +70,10 @@ impl Program {
     /// Waits until it has ended, and gives its exit code and what it wrote on standard error where that
     /// is a pipe.
     pub fn ends(mut self) -> (Option<i32>, String) {
-        let mut complaint = String::new();
-        if let Some(mut errors) = self.0.stderr.take() {
-            errors.read_to_string(&mut complaint).unwrap();
-        }
-        (self.0.wait().unwrap().code(), complaint)
+        let complaint = self.0.stderr.take().map(all_of);
+        let code = end_in_time(&mut self.0).code();
+        let told = complaint.map(|complaint| complaint.recv_timeout(DEADLINE).unwrap());
+        (code, String::from_utf8(told.unwrap_or_default()).unwrap())
     }
 
     /// Ends it as a power cut would, SIGKILL, and says when.

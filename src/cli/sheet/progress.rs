@@ -5,6 +5,7 @@ use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, Ordering};
 use std::time::{Duration, Instant};
 
+use crate::cli::slow_disk::is_told;
 use crate::words::Words;
 
 /// Only of a job that takes longer than this is it told how far it is.
@@ -58,7 +59,10 @@ fn stop_flag() -> Arc<AtomicBool> {
 
     let is_stopped = Arc::new(AtomicBool::new(false));
     for signal in [SIGHUP, SIGINT, SIGTERM] {
-        if let Err(error) = flag::register(signal, Arc::clone(&is_stopped)) {
+        // Where the disk is waited for no page will see the flag.
+        let at_once = flag::register_conditional_shutdown(signal, 128 + signal, is_told());
+        let registered = at_once.and_then(|_| flag::register(signal, Arc::clone(&is_stopped)));
+        if let Err(error) = registered {
             log::warn!("a signal ends the program without a word: {error}");
         }
     }

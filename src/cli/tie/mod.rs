@@ -20,6 +20,7 @@ use super::complaint::Complaint;
 use super::error_lines::ErrorLines;
 use super::options::{KnotOptions, at_once, checks};
 use super::setup_options::SetupOptions;
+use super::slow_disk::SlowDisk;
 use crate::bench::WeaveChoice;
 use crate::guide::{AtOnce, COURSE, Script};
 use crate::logging;
@@ -98,6 +99,7 @@ pub(super) fn run(
         at_once: at_once(asked.at_once.as_deref(), &words)?,
         checks: checks(asked.checks.as_deref(), &words)?,
     };
+    let looking_on = SlowDisk::look_on(words.maker());
     let opened = Shelf::default_dir().and_then(Shelf::open);
     let tie = match batch::from_order(asked, &opened, &words)? {
         Some(tie) => Some(tie),
@@ -113,6 +115,8 @@ pub(super) fn run(
     let (tell, events) = mpsc::channel();
     let in_hand = taken(&opened, tie, &words)?;
     let (services, settings) = start_services(opened, asked.speech, &tell);
+    // From here on the session tells it.
+    drop(looking_on);
     let raw_mode = io::stdin().is_terminal().then(RawMode::begin).flatten();
     let has_single_keys = raw_mode.is_some();
     listen(&tell, has_single_keys);
