@@ -1,5 +1,8 @@
 //! The printed sheet of a board, measured on the pixels of its pages; tapes of two lengths.
 
+#[path = "support/laid_out.rs"]
+mod laid_out;
+
 use std::f64::consts::TAU;
 
 use marlinspeak::bench::{Board, Circle, Cord, Ground, Layout, Millimetres, RimTape, Tapes, Tube};
@@ -31,7 +34,7 @@ fn pages(board: &Board, hand: Hand, paper: Paper) -> Vec<SheetPage> {
     };
     let join = |page| format!("page {page}");
     let foot = |page, pages| format!("{page} of {pages}");
-    BoardSheet::new(board, 2.7, hand).pages(paper, &texts, join, foot)
+    laid_out::pages(&BoardSheet::new(board, 2.7, hand).on(paper, texts, join, foot))
 }
 
 const DPI: u16 = 200;
@@ -208,7 +211,7 @@ fn a_mat_has_a_board_sheet_and_no_strip_in_every_language() {
         let plan = plan.with_setup(Some(Setup::in_place(mat, Cord::new(mm(5.0)))));
         let (tube, layout) = paper::pinned(&plan).unwrap();
         assert!(matches!(layout, Layout::Board(_)), "{layout:?}");
-        let pages = paper::strip(&plan, tube, &layout, Paper::A4, &words);
+        let pages = laid_out::pages(&*paper::strip(&plan, tube, &layout, Paper::A4, &words));
         assert!(pages.len() <= 4, "{}", pages.len());
         let texts: Vec<&str> = pages.iter().flat_map(SheetPage::texts).collect();
         let title = words.board_title(

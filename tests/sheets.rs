@@ -4,10 +4,19 @@
 mod class_and_order;
 #[path = "support/dots.rs"]
 mod dots;
+#[path = "support/in_time.rs"]
+mod in_time;
+#[path = "support/laid_out.rs"]
+mod laid_out;
+#[path = "sheets/page_by_page.rs"]
+mod page_by_page;
+#[path = "support/pdf.rs"]
+mod pdf;
 #[cfg(unix)]
 #[path = "sheets/stopped.rs"]
 mod stopped;
 
+use in_time::InTime as _;
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::{Command, Output, Stdio};
@@ -36,7 +45,7 @@ fn marlinspeak(args: &[&str], out: Option<&Path>) -> Output {
     if let Some(out) = out {
         command.arg("--out").arg(out);
     }
-    command.output().unwrap()
+    command.output_in_time()
 }
 
 /// Makes a sheet and gives the file.
@@ -300,8 +309,7 @@ fn rigged(args: &[&str]) -> serde_json::Value {
             "XDG_DATA_HOME",
             std::env::temp_dir().join("marlinspeak-none"),
         )
-        .output()
-        .unwrap();
+        .output_in_time();
     assert!(output.status.success(), "{output:?}");
     serde_json::from_slice(&output.stdout).unwrap()
 }
@@ -458,7 +466,7 @@ fn in_one(pages: &[SheetPage]) -> String {
 fn a_card_holds_every_leg_in_order_and_the_cautions() {
     let words = Words::english();
     let plan = plan(5, 6, 2);
-    let pages = paper::card(&plan, None, &labour(&plan), Paper::A4, &words);
+    let pages = laid_out::pages(&paper::card(&plan, None, &labour(&plan), Paper::A4, &words));
     let all = texts(&pages);
     let ways: Vec<&&str> = all.iter().filter(|text| text.contains(" to ")).collect();
     let ways: Vec<&&&str> = ways
@@ -498,7 +506,7 @@ fn a_card_says_what_the_work_takes_and_costs() {
         },
     );
     let labour = Labour::of(&plan, Some(pace), prices);
-    let pages = paper::card(&plan, None, &labour, Paper::A4, &words);
+    let pages = laid_out::pages(&paper::card(&plan, None, &labour, Paper::A4, &words));
     // 24 legs and 34 tucks of 26⅔ seconds each, and eight tenths more for all that is not laying.
     let sentence = format!(
         "It takes {} tucks and about 45 min at your own pace, and costs 15.47.",
@@ -513,13 +521,14 @@ fn a_card_says_which_holes_take_the_pins() {
     let plan = plan(5, 6, 1);
     let tube = Tube::ringed(Millimetres::parse("60mm").unwrap(), &[16, 12]).unwrap();
     let layout = pinning(&tube, plan.knot().lattice()).unwrap();
-    let pages = paper::card(
+    let card = paper::card(
         &plan,
         Some((&tube, &layout)),
         &labour(&plan),
         Paper::A4,
         &words,
     );
+    let pages = laid_out::pages(&card);
     for sentence in [
         "Bottom ring, row 2 of 12 holes: pin 1 in hole 1, each next pin 2 holes on.",
         "Top ring, row 2 of 12 holes: pin 1 in hole 2, each next pin 2 holes on.",
@@ -528,13 +537,14 @@ fn a_card_says_which_holes_take_the_pins() {
     }
     let plain = Tube::plain(Millimetres::parse("60mm").unwrap());
     let layout = pinning(&plain, plan.knot().lattice()).unwrap();
-    let pages = paper::card(
+    let card = paper::card(
         &plan,
         Some((&plain, &layout)),
         &labour(&plan),
         Paper::A4,
         &words,
     );
+    let pages = laid_out::pages(&card);
     let sentence = "On a tube of 60 mm the pins stand 31.4 mm apart, measured round the tube.";
     assert!(in_one(&pages).contains(sentence));
 }
@@ -550,7 +560,7 @@ fn a_card_goes_from_the_pins_to_the_trimmed_ends_on_one_page() {
     for tag in Words::known() {
         let words = Words::load(Some(&tag.to_string())).unwrap();
         let plan = plan(5, 6, 2);
-        let pages = paper::card(&plan, None, &labour(&plan), Paper::A4, &words);
+        let pages = laid_out::pages(&paper::card(&plan, None, &labour(&plan), Paper::A4, &words));
         assert_eq!(pages.len(), 1, "{tag}");
         let told = in_one(&pages);
         let script = Script::new(plan.clone(), AtOnce::default());
@@ -577,7 +587,13 @@ fn a_card_goes_from_the_pins_to_the_trimmed_ends_on_one_page() {
     );
     let rigged = plan(5, 7, 2).with_setup(Some(setup));
     let words = Words::english();
-    let pages = paper::card(&rigged, None, &labour(&rigged), Paper::A4, &words);
+    let pages = laid_out::pages(&paper::card(
+        &rigged,
+        None,
+        &labour(&rigged),
+        Paper::A4,
+        &words,
+    ));
     let told = in_one(&pages);
     assert!(
         told.contains("Pin rows ") && told.contains("Cut "),
@@ -597,7 +613,10 @@ fn a_strip_says_how_far_apart_the_pins_stand_and_what_can_hurt() {
     let spacing = known.rig().unwrap().unwrap().laid.ring_spacing.get();
     for tag in Words::known() {
         let words = Words::load(Some(&tag.to_string())).unwrap();
-        let told = |plan: &Plan| in_one(&paper::strip(plan, &tube, &layout, Paper::A4, &words));
+        let told = |plan: &Plan| {
+            let strips = paper::strip(plan, &tube, &layout, Paper::A4, &words);
+            in_one(&laid_out::pages(&*strips))
+        };
         assert!(
             told(&known).contains(&on_paper(&words.strip_cautions())),
             "{tag}"
@@ -619,7 +638,7 @@ fn nothing_on_a_page_runs_off_it() {
     for (leads, bights, passes) in [(2, 3, 1), (5, 6, 2), (21, 4, 1), (40, 41, 3), (99, 98, 1)] {
         let plan = plan(leads, bights, passes);
         for paper in [Paper::A4, Paper::Letter] {
-            let pages = paper::card(&plan, None, &labour(&plan), paper, &words);
+            let pages = laid_out::pages(&paper::card(&plan, None, &labour(&plan), paper, &words));
             let page = &pages[pages.len() / 2];
             let image = page.image(72);
             let (width, height) = (image.width(), image.height());

@@ -1,9 +1,11 @@
 //! A class: one card for each pupil, in large type.
 
-use super::pages::card_of;
+use std::ops::ControlFlow;
+
+use super::card::{PlanParts, large_card};
 use crate::bench::{Layout, Tube};
 use crate::guide::{Labour, Plan};
-use crate::picture::sheet::{Paper, SheetPage};
+use crate::picture::sheet::{CardSheet, PageTaker, Paper, Sheet};
 use crate::words::{Words, shown_name};
 
 /// Who gets a card of a class.
@@ -44,6 +46,12 @@ impl Pupils {
 }
 
 /// The cards of a class, one behind the other, each begun on a page of its own.
+pub struct ClassSheet {
+    card: CardSheet<PlanParts>,
+    signs: Vec<String>,
+}
+
+/// The cards of a class for these pupils.
 pub fn class(
     plan: &Plan,
     pinned: Option<(&Tube, &Layout)>,
@@ -51,12 +59,22 @@ pub fn class(
     pupils: &Pupils,
     paper: Paper,
     words: &Words,
-) -> Vec<SheetPage> {
-    let (card, scene) = card_of(plan, pinned, labour, words);
-    let pages = card.large_pages(paper, scene, |page, pages| words.sheet_page(page, pages));
-    let cards = pupils.signs().into_iter().flat_map(|sign| {
-        let signed = pages.iter().map(move |page| page.clone().signed(&sign));
-        signed.collect::<Vec<_>>()
-    });
-    cards.collect()
+) -> ClassSheet {
+    ClassSheet {
+        card: large_card(plan, pinned, labour, paper, words),
+        signs: pupils.signs(),
+    }
+}
+
+impl Sheet for ClassSheet {
+    fn count(&self) -> usize {
+        self.card.count() * self.signs.len()
+    }
+
+    fn lay_out(&self, take: &mut PageTaker<'_>) -> ControlFlow<()> {
+        for sign in &self.signs {
+            self.card.lay_out(&mut |page| take(page.signed(sign)))?;
+        }
+        ControlFlow::Continue(())
+    }
 }

@@ -5,6 +5,7 @@
 //! far it is, and can stop it there.
 
 mod bounds;
+mod card;
 mod class;
 mod error;
 mod order;
@@ -14,10 +15,11 @@ mod reel;
 mod target;
 
 pub use bounds::{check_card, check_class, check_strip};
-pub use class::{Pupils, class};
+pub use card::{PlanParts, card};
+pub use class::{ClassSheet, Pupils, class};
 pub use error::{PaperError, TooLong};
 pub use order::{FileForm, Overwrite, PaperKind, PaperOrder, file_name};
 pub use order_sheet::order_sheet;
-pub use pages::{card, pinned, stage, strip};
+pub use pages::{pinned, stage, strip};
 pub use reel::{REEL_WIDTH, REEL_WIDTHS, TieReel};
 pub use target::Target;

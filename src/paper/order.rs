@@ -1,16 +1,18 @@
 //! What somebody wants made of a tie, and the making of it.
 
+use std::ops::ControlFlow;
 use std::path::{Path, PathBuf};
 
 use super::bounds::{check_card, check_strip};
+use super::card::card;
 use super::error::PaperError;
-use super::pages::{card, pinned, stage, strip};
+use super::pages::{pinned, stage, strip};
 use super::reel::{REEL_WIDTH, TieReel};
 use super::target::Target;
 use crate::bench::{Prices, TyingPace};
 use crate::guide::{AtOnce, Labour, Place, Plan, Script};
 use crate::picture::reel::ReelFormat;
-use crate::picture::sheet::{Paper, SheetPage};
+use crate::picture::sheet::{Paper, Sheet};
 use crate::picture::{Image, View};
 use crate::words::Words;
 
@@ -155,7 +157,7 @@ impl PaperOrder {
             reel.write(file, format, overwrite != Overwrite::Nothing, goes_on)?;
             return Ok(vec![file.to_owned()]);
         }
-        let pages = self.pages(pace, words)?;
+        let sheet = self.sheet(pace, words)?;
         let is_pdf = self.form == FileForm::Pdf;
         let target = Target {
             file: file.to_owned(),
@@ -163,11 +165,11 @@ impl PaperOrder {
             dots: DOTS,
             replace: match overwrite {
                 Overwrite::Nothing => false,
-                Overwrite::Named => is_pdf || pages.len() == 1,
+                Overwrite::Named => is_pdf || sheet.count() == 1,
                 Overwrite::All => true,
             },
         };
-        target.write(&pages, &words.tie_line(&self.plan), goes_on)
+        target.write(&*sheet, &words.tie_line(&self.plan), goes_on)
     }
 
     /// What the first page, or the first frame, looks like on a screen.
@@ -178,18 +180,19 @@ impl PaperOrder {
         if self.kind == PaperKind::Reel {
             return Ok(self.reel(GLANCE_WIDTH, words)?.cover());
         }
-        let pages = self.pages(pace, words)?;
-        Ok(pages
-            .first()
-            .map(|page| page.image(GLANCE))
-            .unwrap_or_default())
+        let mut image = Image::default();
+        let _ = self.sheet(pace, words)?.lay_out(&mut |page| {
+            image = page.image(GLANCE);
+            ControlFlow::Break(())
+        });
+        Ok(image)
     }
 
     fn reel(&self, width: u16, words: &Words) -> Result<TieReel, PaperError> {
         TieReel::new(self.plan.clone(), View::RoundTheTube, width, words)
     }
 
-    fn pages(&self, pace: Option<TyingPace>, words: &Words) -> Result<Vec<SheetPage>, PaperError> {
+    fn sheet(&self, pace: Option<TyingPace>, words: &Words) -> Result<Box<dyn Sheet>, PaperError> {
         let (plan, paper) = (&self.plan, self.paper);
         match self.kind {
             PaperKind::Card => {
@@ -197,7 +200,7 @@ impl PaperOrder {
                 let pinned = pinned(plan);
                 let pinned = pinned.as_ref().map(|(tube, layout)| (*tube, layout));
                 let labour = Labour::of(plan, pace, self.prices);
-                Ok(card(plan, pinned, &labour, paper, words))
+                Ok(Box::new(card(plan, pinned, &labour, paper, words)))
             }
             PaperKind::Strip => {
                 let (tube, layout) = pinned(plan).ok_or(PaperError::NoTube)?;
@@ -208,8 +211,9 @@ impl PaperOrder {
                 let script = Script::new(plan.clone(), AtOnce::default());
                 let place = self.place.unwrap_or_else(|| script.last());
                 let step = script.step(place).or_else(|| script.step(script.last()));
-                let page = step.map(|step| stage(&script, &step, View::RoundTheTube, paper, words));
-                Ok(page.into_iter().collect())
+                let step = step.ok_or_else(|| PaperError::Refused("no step".to_owned()))?;
+                let page = stage(&script, &step, View::RoundTheTube, paper, words);
+                Ok(Box::new(page))
             }
         }
     }

@@ -1,7 +1,7 @@
 //! An order on paper: its knots, what to buy, what to pack, where on the stick.
 
 use crate::guide::{Order, OrderAnswer};
-use crate::picture::sheet::{ListPart, ListSheet, Paper, SheetPage};
+use crate::picture::sheet::{ListPart, ListSheet, Paper, Sheet};
 use crate::words::{Sentence, Words, shown_name};
 
 /// The pages of an order and what it comes to: what is bought, packed and tied with a box to tick.
@@ -10,7 +10,7 @@ pub fn order_sheet(
     answer: &OrderAnswer,
     paper: Paper,
     words: &Words,
-) -> Vec<SheetPage> {
+) -> impl Sheet + use<> {
     let line = |sentence: Sentence| sentence.shown().to_owned();
     let plain = |text: String| (false, text);
     let ticked = |text: String| (true, text);
@@ -59,5 +59,6 @@ pub fn order_sheet(
         title: line(words.order_heading(&order.name, answer.count())),
         parts,
     };
-    list.pages(paper, |page, pages| words.sheet_page(page, pages))
+    let words = words.clone();
+    list.on(paper, move |page, pages| words.sheet_page(page, pages))
 }

@@ -1,102 +1,12 @@
 //! The pages of a sheet, with their words.
 
 use crate::bench::{Layout, Millimetres, Tube, pinning};
-use crate::guide::{AtOnce, FinishTask, Labour, Place, Plan, Script, Step, What};
+use crate::guide::{Plan, Script, Step, What};
 use crate::picture::sheet::{
-    BoardSheet, Card, CardEnd, CardSection, LegLine, Paper, SheetPage, StageSheet, StripSheet,
-    StripTexts,
+    BoardSheet, Paper, Sheet, SheetPage, StageSheet, StripSheet, StripTexts,
 };
-use crate::picture::{Moment, Scene, Subject, View, Viewport};
+use crate::picture::{Subject, View};
 use crate::words::Words;
-
-/// The card of a plan; with the holes of the pins when the tube is known.
-pub fn card(
-    plan: &Plan,
-    pinned: Option<(&Tube, &Layout)>,
-    labour: &Labour,
-    paper: Paper,
-    words: &Words,
-) -> Vec<SheetPage> {
-    let (card, scene) = card_of(plan, pinned, labour, words);
-    card.pages(paper, scene, |page, pages| words.sheet_page(page, pages))
-}
-
-/// The texts of a card, and the picture on it.
-pub(super) fn card_of<'p>(
-    plan: &'p Plan,
-    pinned: Option<(&Tube, &Layout)>,
-    labour: &Labour,
-    words: &Words,
-) -> (Card, impl Fn(Viewport) -> Scene + 'p) {
-    let words = &words.on(plan.rims());
-    let script = Script::new(plan.clone(), AtOnce::WholeLeg);
-    let mut facts = vec![words.facts(&script).into()];
-    facts.extend(words.card_facts(plan, pinned));
-    facts.extend(words.card_rigging(&script));
-    facts.push(words.labour(labour));
-    let card = Card {
-        title: words.tie_line(plan),
-        facts,
-        heads: ["card-head-leg", "card-head-way", "card-head-crossings"]
-            .map(|head| words.plainly(head, &[])),
-        sections: sections(&script, words),
-        after_head: words.plainly("card-after", &[]),
-        after: words.card_after(&script),
-        ends_head: words.plainly("card-ends", &[]),
-        ends: ends(&script, words),
-        cautions_head: words.plainly("card-cautions", &[]),
-        cautions: words.card_cautions(),
-    };
-    let scene = move |frame| {
-        let tied = Subject::tied(plan, Moment::Finished);
-        tied.scene(View::RoundTheTube, frame)
-    };
-    (card, scene)
-}
-
-/// Where the ends are tucked away.
-fn ends(script: &Script, words: &Words) -> Vec<CardEnd> {
-    let steps = script.places().filter_map(|place| script.step(place));
-    let tucks = steps.filter(|step| {
-        let What::Finish(finish) = &step.what else {
-            return false;
-        };
-        matches!(finish.task, FinishTask::Tuck(_))
-    });
-    let end = |step: Step| CardEnd {
-        text: words.show(script.plan().knot(), &step).in_words(),
-        subject: Subject::of(script, &step),
-    };
-    tucks.map(end).collect()
-}
-
-fn sections(script: &Script, words: &Words) -> Vec<CardSection> {
-    let strands = script.plan().knot().strands();
-    let mut sections: Vec<CardSection> = Vec::new();
-    for step in script.places().filter_map(|place| script.step(place)) {
-        if let Place::Begin { pass, strand } = step.place {
-            sections.push(CardSection {
-                head: words.card_pass(pass, strand, strands, script.plan().start_pin(pass, strand)),
-                legs: Vec::new(),
-            });
-        }
-        if let What::Lay(lay) = &step.what {
-            let line = LegLine {
-                number: lay.pass_leg.leg.to_string(),
-                way: words.card_way(lay),
-                crossings: lay
-                    .crossings
-                    .iter()
-                    .map(|crossing| (crossing.over, words.card_crossing(crossing)))
-                    .collect(),
-            };
-            if let Some(section) = sections.last_mut() {
-                section.legs.push(line);
-            }
-        }
-    }
-    sections
-}
 
 /// The strips of a plan for a tube pinned like this.
 pub fn strip(
@@ -105,8 +15,8 @@ pub fn strip(
     layout: &Layout,
     paper: Paper,
     words: &Words,
-) -> Vec<SheetPage> {
-    let words = &words.on(plan.rims());
+) -> Box<dyn Sheet> {
+    let words = words.on(plan.rims());
     let (bar_length, bar) = words.strip_bar();
     let is_in_place = plan.setup().is_some_and(|setup| setup.in_place);
     let (title, how) = match layout {
@@ -132,12 +42,15 @@ pub fn strip(
         bar_length,
         cut: words.plainly("strip-cut", &[]),
     };
-    let join = |page| words.strip_join(page);
-    let foot = |page, pages| words.sheet_page(page, pages);
+    let of_feet = words.clone();
+    let join = move |page| words.strip_join(page);
+    let foot = move |page, pages| of_feet.sheet_page(page, pages);
     match board_sheet(plan, layout) {
-        Some(board) => board.pages(paper, &texts, join, foot),
-        None => StripSheet::new(tube, layout, rows_apart(plan), plan.hand)
-            .pages(paper, &texts, join, foot),
+        Some(board) => Box::new(board.on(paper, texts, join, foot)),
+        None => {
+            let strips = StripSheet::new(tube, layout, rows_apart(plan), plan.hand);
+            Box::new(strips.on(paper, texts, join, foot))
+        }
     }
 }
 

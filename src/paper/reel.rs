@@ -8,6 +8,7 @@ use super::bounds::check_reel;
 use super::error::PaperError;
 use super::pages::staged;
 use super::target::put;
+use crate::files::OnDisk;
 use crate::guide::{AtOnce, FinishTask, Plan, Script, Step, What};
 use crate::picture::reel::{Reel, ReelError, ReelFormat};
 use crate::picture::sheet::{FramePlan, StageSheet};
@@ -26,11 +27,14 @@ const LAST: u16 = 500;
 /// Who reads takes this share of the time that speaking takes; found by looking.
 const READING: f64 = 0.7;
 
-/// A whole tie as a moving picture, for a class or a wall.
+/// A whole tie as a moving picture, for a class or a wall. Its frames are told one after the other, and
+/// anew each time that they are gone through.
 pub struct TieReel {
-    frames: Vec<Frame>,
+    script: Script,
+    words: Words,
     view: View,
     width: u16,
+    count: u32,
 }
 
 /// One frame: what stands there, how much of the leg is laid, and for how long.
@@ -40,12 +44,6 @@ struct Frame {
     hundredths: u16,
 }
 
-/// What makes the frames of a tie.
-struct FrameMaker<'a> {
-    script: &'a Script,
-    words: &'a Words,
-}
-
 impl TieReel {
     /// The reel of a plan, so many pixels across, which must be within [`REEL_WIDTHS`].
     ///
@@ -53,17 +51,15 @@ impl TieReel {
     /// [`PaperError::Long`] when nobody would look at all of it.
     pub fn new(plan: Plan, view: View, width: u16, words: &Words) -> Result<Self, PaperError> {
         check_reel(&plan)?;
-        let script = Script::new(plan, AtOnce::WholeLeg);
-        let maker = FrameMaker {
-            script: &script,
-            words,
-        };
-        let frames = maker.all().collect();
-        Ok(Self {
-            frames,
+        let mut reel = Self {
+            words: words.clone(),
+            script: Script::new(plan, AtOnce::WholeLeg),
             view,
             width,
-        })
+            count: 0,
+        };
+        reel.count = u32::try_from(reel.frames().count()).unwrap_or(u32::MAX);
+        Ok(reel)
     }
 
     /// Writes it into a file, and over one that is there only to `replace` it. `goes_on` is told before
@@ -79,16 +75,17 @@ impl TieReel {
         mut goes_on: impl FnMut(u32, u32) -> bool,
     ) -> Result<(), PaperError> {
         put(file, replace, |draft| {
-            self.paint(draft, format, &mut goes_on)
+            Ok(self.paint(draft, format, &mut goes_on)?)
         })
     }
 
     /// Its first frame.
     pub fn cover(&self) -> Image {
         let (place, mut painter) = (self.place(), Painter::new());
-        let first = self.frames.first();
-        let first = first.map(|frame| frame.image(place, self.width, self.view, &mut painter));
-        first.cloned().unwrap_or_default()
+        let title = self.title();
+        title
+            .image(place, self.width, self.view, &mut painter)
+            .clone()
     }
 
     /// Where the picture of each frame stands.
@@ -96,7 +93,7 @@ impl TieReel {
         match self.view {
             View::RoundTheTube => FramePlan::Beside,
             View::RolledOut => {
-                let pictured = self.frames.iter().filter(|frame| frame.subject.is_some());
+                let pictured = self.frames().filter(|frame| frame.subject.is_some());
                 let heights = pictured.map(|frame| frame.stage.height_in_frame());
                 FramePlan::Under(heights.fold(0.0, f32::max))
             }
@@ -106,30 +103,29 @@ impl TieReel {
     /// Paints one frame after another into a file.
     fn paint(
         &self,
-        draft: &mut File,
+        draft: OnDisk<&mut File>,
         format: ReelFormat,
         goes_on: &mut dyn FnMut(u32, u32) -> bool,
     ) -> Result<(), ReelError> {
         let Self {
-            frames,
-            view,
-            width,
-        } = self;
+            view, width, count, ..
+        } = *self;
         let place = self.place();
-        let count = u32::try_from(frames.len()).unwrap_or(u32::MAX);
         let mut painter = Painter::new();
         // Frames from the whole length of the tie have all of its colours.
-        let some = frames.iter().step_by((frames.len() / 6).max(1));
-        let samples: Vec<Image> = some
-            .map(|frame| frame.image(place, *width, *view, &mut painter).clone())
+        let between = usize::try_from(count / 6).unwrap_or(usize::MAX).max(1);
+        let samples: Vec<Image> = self
+            .frames()
+            .step_by(between)
+            .map(|frame| frame.image(place, width, view, &mut painter).clone())
             .collect();
         let mut reel = Reel::begin(BufWriter::new(draft), format, count, &samples)?;
         drop(samples);
         if !goes_on(0, count) {
             return Err(ReelError::Stopped { done: 0, count });
         }
-        for (done, frame) in (1..).zip(frames) {
-            let image = frame.image(place, *width, *view, &mut painter);
+        for (done, frame) in (1..).zip(self.frames()) {
+            let image = frame.image(place, width, view, &mut painter);
             reel.frame(image, frame.hundredths)?;
             if !goes_on(done, count) {
                 return Err(ReelError::Stopped { done, count });
@@ -137,12 +133,9 @@ impl TieReel {
         }
         reel.finish()
     }
-}
 
-impl FrameMaker<'_> {
-    fn all(&self) -> impl Iterator<Item = Frame> {
-        let steps = self.script.places();
-        let steps = steps.filter_map(|place| self.script.step(place));
+    fn frames(&self) -> impl Iterator<Item = Frame> + '_ {
+        let steps = self.script.steps();
         let steps = steps.filter(|step| is_shown(&step.what));
         std::iter::once(self.title())
             .chain(std::iter::once(self.cautions()))
@@ -155,7 +148,7 @@ impl FrameMaker<'_> {
         Frame {
             stage: StageSheet {
                 line: self.words.tie_line(plan),
-                notes: vec![self.words.facts(self.script).into()],
+                notes: vec![self.words.facts(&self.script).into()],
                 ..StageSheet::default()
             },
             subject: Some(Subject::finished(plan)),
@@ -176,35 +169,35 @@ impl FrameMaker<'_> {
     }
 
     /// A leg goes in crossing by crossing; then, as any other step, it stands while its words are read.
-    fn of(&self, step: &Step) -> Vec<Frame> {
+    fn of(&self, step: &Step) -> impl Iterator<Item = Frame> + use<> {
         // The title names the knot, so the other frames do not.
         let stage = StageSheet {
             knot: String::new(),
-            ..staged(self.script, step, self.words)
+            ..staged(&self.script, step, &self.words)
         };
-        let subject = Subject::of(self.script, step);
+        let subject = Subject::of(&self.script, step);
         // The first picture of a film shows the same as the last.
         let mut film = subject.film(usize::MAX);
         let standing = film.pop();
-        let moving = film.into_iter().skip(1).map(|subject| Frame {
-            stage: stage.clone(),
-            subject: Some(subject),
-            hundredths: CROSSING,
-        });
-        let mut frames: Vec<Frame> = moving.collect();
-        let moved = CROSSING.saturating_mul(u16::try_from(frames.len()).unwrap_or(u16::MAX));
+        let moving = film.len().saturating_sub(1);
+        let moved = CROSSING.saturating_mul(u16::try_from(moving).unwrap_or(u16::MAX));
         let reading = hundredths(self.words.seconds(&self.words.say(step)) * READING);
         let is_last = matches!(&step.what, What::Finish(finish) if matches!(finish.task, FinishTask::Done { .. }));
-        frames.push(Frame {
-            stage,
+        let last = Frame {
+            stage: stage.clone(),
             subject: standing,
             hundredths: if is_last {
                 LAST
             } else {
                 reading.saturating_sub(moved).max(LEAST)
             },
+        };
+        let moving = film.into_iter().skip(1).map(move |subject| Frame {
+            stage: stage.clone(),
+            subject: Some(subject),
+            hundredths: CROSSING,
         });
-        frames
+        moving.chain(std::iter::once(last))
     }
 }
 

@@ -1,15 +1,17 @@
 //! Pages into files.
 
 use std::fs::File;
-use std::io::Write;
+use std::io::{self, BufWriter, Write as _};
+use std::ops::ControlFlow;
 use std::path::{Path, PathBuf};
 
 use tempfile::NamedTempFile;
 
 use super::error::PaperError;
+use crate::files::{DiskCall, OnDisk};
 use crate::picture::ExportError;
 use crate::picture::reel::ReelError;
-use crate::picture::sheet::{SheetPage, pdf_while};
+use crate::picture::sheet::{PdfError, Sheet, SheetPage, write_pdf};
 
 /// Where the pages go.
 #[derive(Clone, Debug)]
@@ -25,46 +27,58 @@ pub struct Target {
 }
 
 impl Target {
-    /// Writes the pages, each file whole or not at all, and gives the files. `goes_on` is told after each page how many are
-    /// done, and of how many, and says whether to go on.
+    /// Writes the pages of a sheet as they are laid out, each file whole or not at all, and gives the files.
+    /// `goes_on` is told after each page how many are done, and of how many, and says whether to go on.
     ///
     /// # Errors
     /// A [`PaperError`] when a file is there already, or can't be written, or it is stopped.
     pub fn write(
         &self,
-        pages: &[SheetPage],
+        sheet: &dyn Sheet,
         title: &str,
         mut goes_on: impl FnMut(u32, u32) -> bool,
     ) -> Result<Vec<PathBuf>, PaperError> {
-        let refused = |error: ExportError| PaperError::Refused(error.to_string());
-        let files = self.files(pages.len());
+        let files = self.files(sheet.count());
         if let Some(file) = files.iter().find(|file| !self.replace && file.exists()) {
             return Err(PaperError::Exists(file.clone()));
         }
-        let count = u32::try_from(pages.len()).unwrap_or(u32::MAX);
-        let stopped = |done| PaperError::Stopped {
-            done,
-            count,
-            is_one_file: self.is_pdf,
-        };
         if self.is_pdf {
-            let mut done = 0;
-            let bytes = pdf_while(pages, title, |pages| {
-                done = pages;
-                goes_on(pages, count)
-            });
-            let bytes = bytes.map_err(refused)?.ok_or_else(|| stopped(done))?;
-            self.put(&self.file, &bytes)?;
+            put(&self.file, self.replace, |draft| {
+                Ok(write_pdf(sheet, title, BufWriter::new(draft), goes_on)?)
+            })?;
             return Ok(files);
         }
-        for (done, (page, file)) in (1..).zip(pages.iter().zip(&files)) {
-            let bytes = page.image(self.dots).png(self.dots).map_err(refused)?;
-            self.put(file, &bytes)?;
-            if !goes_on(done, count) && done < count {
-                return Err(stopped(done));
+        let count = u32::try_from(files.len()).unwrap_or(u32::MAX);
+        let (mut done, mut fault) = (0, None);
+        let mut rest = files.iter();
+        let laid_out = sheet.lay_out(&mut |page| {
+            if let Some(Err(error)) = rest.next().map(|file| self.put_image(file, &page)) {
+                fault = Some(error);
+                return ControlFlow::Break(());
             }
+            done += 1;
+            if goes_on(done, count) || done == count {
+                ControlFlow::Continue(())
+            } else {
+                ControlFlow::Break(())
+            }
+        });
+        match (fault, laid_out) {
+            (Some(fault), _) => Err(fault),
+            (None, ControlFlow::Break(())) => Err(PaperError::Stopped {
+                done,
+                count,
+                is_one_file: false,
+            }),
+            (None, ControlFlow::Continue(())) => Ok(files),
         }
-        Ok(files)
+    }
+
+    fn put_image(&self, file: &Path, page: &SheetPage) -> Result<(), PaperError> {
+        put(file, self.replace, |mut draft| {
+            let bytes = page.image(self.dots).png(self.dots)?;
+            Ok(draft.write_all(&bytes)?)
+        })
     }
 
     /// One file for a PDF or a single page, or else one for each page.
@@ -78,9 +92,44 @@ impl Target {
             .map(|page| self.file.with_file_name(format!("{stem}-{page}.{ending}")))
             .collect()
     }
+}
 
-    fn put(&self, file: &Path, bytes: &[u8]) -> Result<(), PaperError> {
-        put(file, self.replace, |draft| Ok(draft.write_all(bytes)?))
+/// Why a file was not written to its end.
+pub(super) enum Unmade {
+    Unwritable(io::Error),
+    Refused(String),
+    Stopped { done: u32, count: u32 },
+}
+
+impl From<io::Error> for Unmade {
+    fn from(fault: io::Error) -> Self {
+        Self::Unwritable(fault)
+    }
+}
+
+impl From<ExportError> for Unmade {
+    fn from(error: ExportError) -> Self {
+        Self::Refused(error.to_string())
+    }
+}
+
+impl From<PdfError> for Unmade {
+    fn from(error: PdfError) -> Self {
+        match error {
+            PdfError::Unwritable(fault) => Self::Unwritable(fault),
+            PdfError::Stopped { done, count } => Self::Stopped { done, count },
+            error @ PdfError::Face(_) => Self::Refused(error.to_string()),
+        }
+    }
+}
+
+impl From<ReelError> for Unmade {
+    fn from(error: ReelError) -> Self {
+        match error {
+            ReelError::Unwritable(fault) => Self::Unwritable(fault),
+            ReelError::Stopped { done, count } => Self::Stopped { done, count },
+            ReelError::Encoder(reason) => Self::Refused(reason),
+        }
     }
 }
 
@@ -88,7 +137,7 @@ impl Target {
 pub(super) fn put(
     file: &Path,
     replace: bool,
-    write: impl FnOnce(&mut File) -> Result<(), ReelError>,
+    write: impl FnOnce(OnDisk<&mut File>) -> Result<(), Unmade>,
 ) -> Result<(), PaperError> {
     if !replace && file.exists() {
         return Err(PaperError::Exists(file.to_owned()));
@@ -98,8 +147,11 @@ pub(super) fn put(
         _ => Path::new("."),
     };
     let written = || {
+        let call = DiskCall::begin();
         let mut draft = NamedTempFile::new_in(folder)?;
-        write(draft.as_file_mut())?;
+        drop(call);
+        write(OnDisk(draft.as_file_mut()))?;
+        let _call = DiskCall::begin();
         readable(draft.as_file())?;
         let kept = if replace {
             draft.persist(file)
@@ -109,17 +161,17 @@ pub(super) fn put(
         kept.map_err(|error| error.error)?;
         Ok(())
     };
-    written().map_err(|fault| match fault {
-        ReelError::Unwritable(fault) => PaperError::Unwritable {
+    written().map_err(|unmade| match unmade {
+        Unmade::Unwritable(fault) => PaperError::Unwritable {
             file: file.to_owned(),
             fault,
         },
-        ReelError::Stopped { done, count } => PaperError::Stopped {
+        Unmade::Stopped { done, count } => PaperError::Stopped {
             done,
             count,
             is_one_file: true,
         },
-        ReelError::Encoder(reason) => PaperError::Refused(reason),
+        Unmade::Refused(reason) => PaperError::Refused(reason),
     })
 }
 

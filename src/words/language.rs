@@ -36,6 +36,7 @@ pub struct UnknownLanguage {
 /// The messages of one language, with English behind them.
 ///
 /// Those of a knot on a tube, unless they are asked for [on another ground](Self::on).
+#[derive(Clone)]
 pub struct Words {
     tag: LanguageIdentifier,
     locale: LanguageIdentifier,

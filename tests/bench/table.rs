@@ -188,10 +188,9 @@ fn pictures(runs: usize) {
 
 /// A full card at 300 dots an inch, from the knot to the bytes of its file.
 fn cards(runs: usize) {
-    let card = card::card();
     let png = run(runs, |_| {
-        let pages = card::pages(&card);
-        pages[0].image(300).png(300).expect("a PNG").len()
+        let page = card::page(&card::card());
+        page.image(300).png(300).expect("a PNG").len()
     });
     times("a card as PNG at 300 dots an inch", &png, "300 ms");
 }

@@ -1,5 +1,6 @@
 //! Cards for a class with the moving picture beside them, and an order on paper.
 
+use crate::in_time::InTime as _;
 use std::fs;
 use std::path::Path;
 use std::process::{Command, Output, Stdio};
@@ -13,6 +14,8 @@ use marlinspeak::words::Words;
 use serde_json::json;
 use tempfile::TempDir;
 
+use crate::laid_out;
+
 const ROPE: [&str; 6] = ["sheet", "class", "--leads", "3", "--bights", "5"];
 
 /// Runs the program with all that it keeps below this folder.
@@ -25,8 +28,7 @@ fn run_at(home: &Path, args: &[&str]) -> Output {
         .env("XDG_DATA_HOME", home.join("data"))
         .env("XDG_STATE_HOME", home.join("state"))
         .stdin(Stdio::null())
-        .output()
-        .unwrap()
+        .output_in_time()
 }
 
 fn printed_at(home: &Path, args: &[&str]) -> String {
@@ -50,7 +52,7 @@ fn rope() -> Plan {
 fn cards_on(pupils: &Pupils, paper: Paper, words: &Words) -> Vec<SheetPage> {
     let plan = rope();
     let labour = Labour::of(&plan, None, Prices::default());
-    class(&plan, None, &labour, pupils, paper, words)
+    laid_out::pages(&class(&plan, None, &labour, pupils, paper, words))
 }
 
 fn cards(pupils: &Pupils) -> Vec<SheetPage> {
@@ -108,6 +110,7 @@ fn the_cards_of_a_class_take_more_pages_and_say_all_that_the_card_says() {
         let labour = Labour::of(&rope(), None, Prices::default());
         for paper in [Paper::A4, Paper::Letter] {
             let small = marlinspeak::paper::card(&rope(), None, &labour, paper, &words);
+            let small = laid_out::pages(&small);
             let large = cards_on(&Pupils::Named(vec!["Ada".to_owned()]), paper, &words);
             assert!(large.len() > small.len(), "{tag}");
             let said = |pages: &[SheetPage]| {
@@ -239,7 +242,7 @@ fn an_order_on_paper_says_all_that_it_comes_to() {
     let (order, answer) = the_order();
     let words = Words::english();
     for paper in [Paper::A4, Paper::Letter] {
-        let pages = order_sheet(&order, &answer, paper, &words);
+        let pages = laid_out::pages(&order_sheet(&order, &answer, paper, &words));
         let all: Vec<&str> = pages.iter().flat_map(SheetPage::texts).collect();
         let all = all.join(" ");
         assert!(all.contains("the club: 3 knots."), "{all}");
@@ -278,7 +281,8 @@ fn a_long_order_takes_more_pages_and_loses_no_line() {
     }
     let read = order.read(&Presets::default(), |_, _| Correction::default());
     let answer = OrderAnswer::of(read.unwrap(), None, Prices::default());
-    let pages = order_sheet(&order, &answer, Paper::A4, &Words::english());
+    let sheet = order_sheet(&order, &answer, Paper::A4, &Words::english());
+    let pages = laid_out::pages(&sheet);
     assert!(pages.len() > 2);
     let all: Vec<&str> = pages.iter().flat_map(SheetPage::texts).collect();
     let all = all.join(" ");

@@ -2,14 +2,17 @@
 //! that every file that is there by then is whole.
 
 use std::fs;
-use std::io::{BufRead as _, BufReader, Read as _};
+use std::io::{BufRead as _, BufReader};
 use std::path::Path;
-use std::process::{Child, ChildStderr, Command, Stdio};
+use std::process::{Child, Command, Stdio};
+use std::sync::mpsc::{self, Receiver};
 use std::thread;
 use std::time::{Duration, Instant};
 
 use serde_json::json;
 use tempfile::TempDir;
+
+use crate::in_time::end_in_time;
 
 /// How long something is waited for that is sure to come.
 const PATIENCE: Duration = Duration::from_secs(300);
@@ -17,7 +20,7 @@ const PATIENCE: Duration = Duration::from_secs(300);
 /// A sheet on its way into a folder in which nothing else is.
 struct Making {
     program: Child,
-    errors: BufReader<ChildStderr>,
+    errors: Receiver<String>,
     folder: TempDir,
     /// The program keeps nothing here, and finds no settings.
     _home: TempDir,
@@ -49,9 +52,15 @@ impl Making {
             .spawn()
             .unwrap();
         let errors = BufReader::new(program.stderr.take().unwrap());
+        let (tell, told) = mpsc::channel();
+        thread::spawn(move || {
+            for line in errors.lines().map_while(Result::ok) {
+                let _ = tell.send(line);
+            }
+        });
         Self {
             program,
-            errors,
+            errors: told,
             folder,
             _home: home,
         }
@@ -59,10 +68,10 @@ impl Making {
 
     /// Waits until it is said how far it is.
     fn until_told(&mut self) {
-        let mut line = String::new();
-        self.errors.read_line(&mut line).unwrap();
+        let line = self.errors.recv_timeout(PATIENCE);
+        let line = line.expect("it says how far it is");
         assert!(
-            line.starts_with("Made so far: ") && line.ends_with("Ctrl+C stops it.\n"),
+            line.starts_with("Made so far: ") && line.ends_with("Ctrl+C stops it."),
             "{line:?}"
         );
     }
@@ -84,9 +93,9 @@ impl Making {
             .args(["-TERM", &self.program.id().to_string()])
             .status();
         assert!(asked.unwrap().success());
-        let mut told = String::new();
-        self.errors.read_to_string(&mut told).unwrap();
-        let code = self.program.wait().unwrap().code();
+        let code = end_in_time(&mut self.program).code();
+        let told: Vec<String> = self.errors.iter().collect();
+        let told = told.join("\n");
         let files = fs::read_dir(self.folder.path()).unwrap();
         let names = files.map(|file| file.unwrap().file_name().into_string().unwrap());
         let mut files: Vec<String> = names.collect();

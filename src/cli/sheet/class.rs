@@ -61,10 +61,10 @@ impl ClassArgs {
         paper::check_class(&plan, &pupils).map_err(refuse)?;
         let film = TieReel::new(plan.clone(), View::RoundTheTube, REEL_WIDTH, words);
         let film = film.map_err(refuse)?;
-        let pages = paper::class(&plan, pinned, &labour, &pupils, paper, words);
+        let sheet = paper::class(&plan, pinned, &labour, &pupils, paper, words);
         let mut progress = Progress::begin(words);
         target
-            .write(&pages, &words.tie_line(&plan), |done, pages| {
+            .write(&sheet, &words.tie_line(&plan), |done, pages| {
                 progress.goes_on(done, pages)
             })
             .map_err(refuse)?;

@@ -23,7 +23,7 @@ use crate::bench::{Counts, Layout, Prices, RigError, Tube, pinning};
 use crate::guide::{AtOnce, Labour, Plan, Script};
 use crate::paper::{self, PaperError, TooLong};
 use crate::picture::View;
-use crate::picture::sheet::{Paper, SheetPage};
+use crate::picture::sheet::{Paper, Sheet, SheetPage};
 use crate::words::Words;
 
 /// Dots an inch of a page when nothing is said.
@@ -55,7 +55,7 @@ enum Kind {
 #[derive(Args)]
 struct CardArgs {
     #[command(flatten)]
-    sheet: SheetArgs,
+    args: SheetArgs,
     #[command(flatten)]
     prices: PriceOptions,
 }
@@ -91,7 +91,7 @@ struct SheetArgs {
 /// Makes the sheet that is asked for and says nothing when all went well.
 pub(super) fn run(asked: &SheetOptions, set: Prices, words: &Words) -> Result<(), Complaint> {
     let args = match &asked.what {
-        Kind::Card(card) => &card.sheet,
+        Kind::Card(card) => &card.args,
         Kind::Strip(args) => args,
         Kind::Stage(stage) => &stage.sheet,
         Kind::Reel(reel) => return reel.run(words),
@@ -102,15 +102,15 @@ pub(super) fn run(asked: &SheetOptions, set: Prices, words: &Words) -> Result<()
     let paper = args.file.paper(words)?;
     let target = args.file.target(words)?;
     let title = words.tie_line(&plan);
-    let pages = match &asked.what {
-        Kind::Card(card) => card.pages(&plan, set, paper, words)?,
+    let sheet: Box<dyn Sheet> = match &asked.what {
+        Kind::Card(card) => card.sheet(&plan, set, paper, words)?,
         Kind::Strip(args) => args.strip(&plan, paper, words)?,
-        Kind::Stage(stage) => vec![stage.page(&plan, paper, words)?],
-        Kind::Reel(_) | Kind::Class(_) | Kind::Order(_) => Vec::new(),
+        Kind::Stage(stage) => Box::new(stage.page(&plan, paper, words)?),
+        Kind::Reel(_) | Kind::Class(_) | Kind::Order(_) => return Ok(()),
     };
     let mut progress = Progress::begin(words);
     target
-        .write(&pages, &title, |done, pages| progress.goes_on(done, pages))
+        .write(&*sheet, &title, |done, pages| progress.goes_on(done, pages))
         .map(drop)
         .map_err(|error| refused(&error, words))
 }
@@ -180,15 +180,15 @@ impl StageArgs {
 }
 
 impl CardArgs {
-    fn pages(
+    fn sheet(
         &self,
         plan: &Plan,
         set: Prices,
         paper: Paper,
         words: &Words,
-    ) -> Result<Vec<SheetPage>, Complaint> {
+    ) -> Result<Box<dyn Sheet>, Complaint> {
         paper::check_card(plan).map_err(|error| refused(&error, words))?;
-        let setup = &self.sheet.setup;
+        let setup = &self.args.setup;
         let equipped = if setup.names_tube_and_cord() {
             &setup.equip(plan.clone(), words)?
         } else {
@@ -198,12 +198,13 @@ impl CardArgs {
         let labour = Labour::of(equipped, ledger(words)?.pace(), prices);
         let pinned = pinned(setup, plan, words)?;
         let pinned = pinned.as_ref().map(|(tube, layout)| (tube, layout));
-        Ok(paper::card(equipped, pinned, &labour, paper, words))
+        let card = paper::card(equipped, pinned, &labour, paper, words);
+        Ok(Box::new(card))
     }
 }
 
 impl SheetArgs {
-    fn strip(&self, plan: &Plan, paper: Paper, words: &Words) -> Result<Vec<SheetPage>, Complaint> {
+    fn strip(&self, plan: &Plan, paper: Paper, words: &Words) -> Result<Box<dyn Sheet>, Complaint> {
         if plan.is_round_hand() && self.setup.is_empty() {
             let sentence = words.plainly("round-hand-no-strip", &[]);
             return Err(Complaint::input(sentence));

@@ -35,11 +35,11 @@ impl OrderArgs {
             order::kept(&self.order, words)?
         };
         let answer = order::answer(&order, prices, words)?;
-        let pages = order_sheet(&order, &answer, paper, words);
+        let sheet = order_sheet(&order, &answer, paper, words);
         let title = words.order_heading(&order.name, answer.count());
         let mut progress = Progress::begin(words);
         target
-            .write(&pages, title.shown(), |done, pages| {
+            .write(&sheet, title.shown(), |done, pages| {
                 progress.goes_on(done, pages)
             })
             .map(drop)

@@ -1,6 +1,5 @@
 //! Digits and short words as outlines, so that every painter draws the same ones.
 
-use std::ops::Range;
 use std::sync::OnceLock;
 
 use kurbo::{BezPath, PathEl, Point, Vec2};
@@ -135,15 +134,13 @@ fn with_glyph(face: &Face<'_>, weight: Weight, letter: char, show: impl FnOnce(&
 }
 
 /// The glyphs that `text` is set with: the number of each in its face, how far it moves the
-/// pen in ems, and which bytes of the text it stands for. Letters that the face lacks are left
-/// out.
-pub fn glyphs(text: &str, weight: Weight) -> impl Iterator<Item = (u16, f32, Range<usize>)> + '_ {
+/// pen in ems, and which letter it stands for. Letters that the face lacks are left out.
+pub fn glyphs(text: &str, weight: Weight) -> impl Iterator<Item = (u16, f32, char)> + '_ {
     face(weight).into_iter().flat_map(move |face| {
         let em = f32::from(face.units_per_em());
-        text.char_indices().filter_map(move |(start, letter)| {
+        text.chars().filter_map(move |letter| {
             let glyph = face.glyph_index(letter)?;
-            let range = start..start + letter.len_utf8();
-            Some((glyph.0, advance(face, letter) / em, range))
+            Some((glyph.0, advance(face, letter) / em, letter))
         })
     })
 }

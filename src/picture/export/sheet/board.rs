@@ -1,8 +1,11 @@
 //! The sheet of a board: where its T-pins go, at true size, on as many pages as it takes.
 
+use std::ops::ControlFlow;
+
 use super::page::{Anchor, Paper, SheetPage, Spot};
+use super::pages::{PageTaker, Sheet};
 use super::strip::{EDGE, FOOT, bar, cautions, heading};
-use super::strip_part::{MARGIN, OVERLAP, StripTexts, count, pages_over};
+use super::strip_part::{Laid, MARGIN, OVERLAP, StripTexts, count, pages_over};
 use crate::bench::{Board, Circle};
 use crate::knot::Hand;
 use crate::picture::draw::{self, Paint, Role, Weight};
@@ -87,57 +90,26 @@ impl BoardSheet {
         across * down
     }
 
-    /// The pages, upright, from left to right and from the top down. `join` gives the words on the line
-    /// where the page of that number is to be laid, `foot` the line at the foot of a page from its number
-    /// and how many there are.
-    pub fn pages(
-        &self,
+    /// The sheet on this paper. `join` gives the words on the line where the page of that number is to be
+    /// laid, `foot` the line at the foot of a page from its number and how many there are.
+    pub const fn on<J, F>(
+        self,
         paper: Paper,
-        texts: &StripTexts,
-        join: impl Fn(usize) -> String,
-        foot: impl Fn(usize, usize) -> String,
-    ) -> Vec<SheetPage> {
-        let room = window(paper);
-        let tiles = self.tiles(paper);
-        let pages = self.count(paper);
-        // All of them together have the middle of the board in their middle.
-        let starts = [0, 1].map(|way| {
-            let reached = room[way] + count(tiles[way] - 1) * (room[way] - OVERLAP);
-            -reached / 2.0
-        });
-        let mut made = Vec::with_capacity(pages);
-        for row in 0..tiles[1] {
-            for column in 0..tiles[0] {
-                let nth = [column, row];
-                let from = [0, 1].map(|way| starts[way] + count(nth[way]) * (room[way] - OVERLAP));
-                let mut page = SheetPage::new(paper, false);
-                heading(&mut page, texts);
-                let tile = Tile { from, room };
-                self.draw(&mut page, &tile);
-                for (way, step) in [(0, 1), (1, tiles[0])] {
-                    if nth[way] + 1 < tiles[way] {
-                        tile.join(&mut page, way, &join(made.len() + 1 + step));
-                    }
-                    for is_end in [false, true] {
-                        let is_shared = if is_end {
-                            nth[way] + 1 < tiles[way]
-                        } else {
-                            nth[way] > 0
-                        };
-                        if is_shared {
-                            tile.crosses(&mut page, way, is_end);
-                        }
-                    }
-                }
-                cautions(&mut page, texts, EDGE + room[1] + 10.5);
-                bar(&mut page, texts);
-                let at = (page.width - MARGIN, page.height - MARGIN + 4.0);
-                let text = foot(made.len() + 1, pages);
-                page.write(&text, 3.4, Weight::Regular, Anchor::End, at);
-                made.push(page);
-            }
+        texts: StripTexts,
+        join: J,
+        foot: F,
+    ) -> Laid<Self, J, F>
+    where
+        J: Fn(usize) -> String,
+        F: Fn(usize, usize) -> String,
+    {
+        Laid {
+            of: self,
+            paper,
+            texts,
+            join,
+            foot,
         }
-        made
     }
 
     fn draw(&self, page: &mut SheetPage, tile: &Tile) {
@@ -163,6 +135,63 @@ impl BoardSheet {
         for (from, to) in [((-CROSS, 0.0), (CROSS, 0.0)), ((0.0, -CROSS), (0.0, CROSS))] {
             tile.line(page, Role::Label, 0.2, [from, to].into_iter());
         }
+    }
+}
+
+/// The pages are upright, from left to right and from the top down.
+impl<J, F> Sheet for Laid<BoardSheet, J, F>
+where
+    J: Fn(usize) -> String,
+    F: Fn(usize, usize) -> String,
+{
+    fn count(&self) -> usize {
+        self.of.count(self.paper)
+    }
+
+    fn lay_out(&self, take: &mut PageTaker<'_>) -> ControlFlow<()> {
+        let (paper, texts) = (self.paper, &self.texts);
+        let room = window(paper);
+        let tiles = self.of.tiles(paper);
+        let pages = self.count();
+        // All of them together have the middle of the board in their middle.
+        let starts = [0, 1].map(|way| {
+            let reached = room[way] + count(tiles[way] - 1) * (room[way] - OVERLAP);
+            -reached / 2.0
+        });
+        let mut number = 0;
+        for row in 0..tiles[1] {
+            for column in 0..tiles[0] {
+                number += 1;
+                let nth = [column, row];
+                let from = [0, 1].map(|way| starts[way] + count(nth[way]) * (room[way] - OVERLAP));
+                let mut page = SheetPage::new(paper, false);
+                heading(&mut page, texts);
+                let tile = Tile { from, room };
+                self.of.draw(&mut page, &tile);
+                for (way, step) in [(0, 1), (1, tiles[0])] {
+                    if nth[way] + 1 < tiles[way] {
+                        tile.join(&mut page, way, &(self.join)(number + step));
+                    }
+                    for is_end in [false, true] {
+                        let is_shared = if is_end {
+                            nth[way] + 1 < tiles[way]
+                        } else {
+                            nth[way] > 0
+                        };
+                        if is_shared {
+                            tile.crosses(&mut page, way, is_end);
+                        }
+                    }
+                }
+                cautions(&mut page, texts, EDGE + room[1] + 10.5);
+                bar(&mut page, texts);
+                let at = (page.width - MARGIN, page.height - MARGIN + 4.0);
+                let text = (self.foot)(number, pages);
+                page.write(&text, 3.4, Weight::Regular, Anchor::End, at);
+                take(page)?;
+            }
+        }
+        ControlFlow::Continue(())
     }
 }
 

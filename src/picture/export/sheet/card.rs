@@ -1,8 +1,8 @@
 //! The card: a knot, its facts and every leg of it, for an evening without a computer.
 
-use crate::picture::scene::Subject;
+use crate::picture::scene::{Scene, Subject, Viewport};
 
-/// The texts of a card.
+/// The texts of a card, but for those of which there may be any number: those are [`CardParts`].
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Card {
     /// The knot, in large letters at the top.
@@ -11,29 +11,41 @@ pub struct Card {
     pub facts: Vec<String>,
     /// The heads of the three columns: leg, way, crossings.
     pub heads: [String; 3],
-    /// The table, pass by pass.
-    pub sections: Vec<CardSection>,
     /// The words over what comes when all is laid.
     pub after_head: String,
     /// How the knot is lifted, drawn up and finished: sentences.
     pub after: Vec<String>,
     /// The words over the ends.
     pub ends_head: String,
-    /// Where each end is tucked away, and what it looks like.
-    pub ends: Vec<CardEnd>,
     /// The words over the cautions.
     pub cautions_head: String,
     /// What the tyer must mind.
     pub cautions: Vec<String>,
 }
 
-/// A pass of a strand.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub struct CardSection {
-    /// Which, and how it runs.
-    pub head: String,
-    /// Its legs in the order in which they are laid.
-    pub legs: Vec<LegLine>,
+/// What a card tells of legs and ends, one after the other and anew each time that it is asked for: all
+/// legs of a large knot would be more than the page in hand.
+pub trait CardParts {
+    /// The table, row by row.
+    fn rows(&self) -> Box<dyn Iterator<Item = CardRow> + '_>;
+
+    /// Where each end is tucked away, and what it looks like.
+    fn ends(&self) -> Box<dyn Iterator<Item = CardEnd> + '_>;
+
+    /// The picture of the knot, in the size that is there for it.
+    fn scene(&self, frame: Viewport) -> Scene;
+
+    /// The line at the foot of a page, from its number and how many there are.
+    fn foot(&self, page: usize, pages: usize) -> String;
+}
+
+/// A row of the table.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum CardRow {
+    /// A pass of a strand begins: which, and how it runs.
+    Pass(String),
+    /// A leg, in the order in which legs are laid.
+    Leg(LegLine),
 }
 
 /// An end that is tucked away.

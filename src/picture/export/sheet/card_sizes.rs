@@ -63,20 +63,68 @@ pub(super) const LARGE: Sizes = Sizes {
 
 #[cfg(test)]
 mod tests {
-    use super::super::{Card, CardSection, LegLine, Paper, SheetPage};
+    use std::ops::ControlFlow;
+
+    use super::super::{
+        Card, CardEnd, CardParts, CardRow, CardSheet, LegLine, Paper, Sheet, SheetPage,
+    };
     use crate::knot::{Hand, Knot, Laying, LayingOrder, Side, Weave};
     use crate::picture::{Moment, Scene, View, Viewport};
+
+    /// A table of one pass, of a knot without ends.
+    #[derive(Clone)]
+    struct OnePass {
+        legs: Vec<LegLine>,
+        laying: Laying,
+    }
+
+    impl OnePass {
+        fn of(legs: Vec<LegLine>) -> Self {
+            let knot = Knot::new(3, 5, Weave::default()).unwrap();
+            let laying = Laying::new(knot, 1, LayingOrder::default()).unwrap();
+            Self { legs, laying }
+        }
+    }
+
+    impl CardParts for OnePass {
+        fn rows(&self) -> Box<dyn Iterator<Item = CardRow> + '_> {
+            let legs = self.legs.iter().cloned().map(CardRow::Leg);
+            Box::new(
+                [CardRow::Pass("lead pass".to_owned())]
+                    .into_iter()
+                    .chain(legs),
+            )
+        }
+
+        fn ends(&self) -> Box<dyn Iterator<Item = CardEnd> + '_> {
+            Box::new(std::iter::empty())
+        }
+
+        fn scene(&self, frame: Viewport) -> Scene {
+            let (side, hand) = (Side::default(), Hand::default());
+            let view = View::RoundTheTube;
+            Scene::build(view, &self.laying, side, hand, &Moment::Finished, frame)
+        }
+
+        fn foot(&self, page: usize, pages: usize) -> String {
+            format!("{page} of {pages}")
+        }
+    }
+
+    fn pages(sheet: &impl Sheet) -> Vec<SheetPage> {
+        let mut pages = Vec::new();
+        let laid_out = sheet.lay_out(&mut |page| {
+            pages.push(page);
+            ControlFlow::Continue(())
+        });
+        assert!(laid_out.is_continue());
+        assert_eq!(pages.len(), sheet.count());
+        pages
+    }
 
     /// Everything there is to tell of a knot on its tube runs into nothing else, however much it is.
     #[test]
     fn no_line_of_a_card_runs_into_another() {
-        let knot = Knot::new(3, 5, Weave::default()).unwrap();
-        let laying = Laying::new(knot, 1, LayingOrder::default()).unwrap();
-        let scene = |frame: Viewport| {
-            let (side, hand) = (Side::default(), Hand::default());
-            let moment = Moment::Finished;
-            Scene::build(View::RoundTheTube, &laying, side, hand, &moment, frame)
-        };
         let leg = |number: u16| LegLine {
             number: number.to_string(),
             way: "Bottom 1 up to top 3".to_owned(),
@@ -90,22 +138,19 @@ mod tests {
                 facts: vec![fact.to_owned(); facts],
                 heads: ["leg", "way", "crossings in the order in which they are met"]
                     .map(str::to_owned),
-                sections: vec![CardSection {
-                    head: "lead pass".to_owned(),
-                    legs: (1..=14).map(leg).collect(),
-                }],
                 after_head: "when all is laid".to_owned(),
                 after: vec![fact.to_owned(); 3],
                 cautions_head: "with care".to_owned(),
                 cautions: vec![fact.to_owned(); 6],
                 ..Card::default()
             };
-            let foot = |page: usize, pages: usize| format!("{page} of {pages}");
-            let large = card.large_pages(Paper::A4, scene, foot);
+            let parts = OnePass::of((1..=14).map(leg).collect());
+            let large = pages(&CardSheet::large(card.clone(), parts.clone(), Paper::A4));
             let told = large.iter().flat_map(|page| &page.lines);
             let told = told.filter(|line| line.text.starts_with("Each top pin"));
             assert_eq!(told.count(), facts + 3 + 6, "something is left out");
-            for pages in [large, card.pages(Paper::Letter, scene, foot)] {
+            let small = pages(&CardSheet::new(card, parts, Paper::Letter));
+            for pages in [large, small] {
                 for page in pages {
                     let size = page.lines.iter().map(|line| line.size);
                     let size = size.fold(f32::INFINITY, f32::min);
@@ -131,34 +176,19 @@ mod tests {
             title: "3 lead 5 bight".to_owned(),
             facts: vec!["a fact".to_owned()],
             heads: ["leg", "way", "crossings"].map(str::to_owned),
-            sections: vec![CardSection {
-                head: "pass".to_owned(),
-                legs: vec![leg],
-            }],
             cautions_head: "with care".to_owned(),
             cautions: vec!["a caution".to_owned()],
             ..Card::default()
-        };
-        let knot = Knot::new(3, 5, Weave::default()).unwrap();
-        let laying = Laying::new(knot, 1, LayingOrder::default()).unwrap();
-        let scene = |frame: Viewport| {
-            let view = View::RoundTheTube;
-            Scene::build(
-                view,
-                &laying,
-                Side::default(),
-                Hand::default(),
-                &Moment::Finished,
-                frame,
-            )
         };
         let smallest = |pages: Vec<SheetPage>| {
             let lines = pages.iter().flat_map(|page| &page.lines);
             lines.map(|line| line.size).fold(f32::INFINITY, f32::min)
         };
-        let foot = |page: usize, pages: usize| format!("{page} of {pages}");
+        let parts = OnePass::of(vec![leg]);
+        let large = CardSheet::large(card.clone(), parts.clone(), Paper::A4);
+        let small = CardSheet::new(card, parts, Paper::A4);
         // 13 points, and 9 on the card for the hand; a point is 0.353 mm.
-        assert!(smallest(card.large_pages(Paper::A4, scene, foot)) > 13.0 * 0.353);
-        assert!(smallest(card.pages(Paper::A4, scene, foot)) < 10.0 * 0.353);
+        assert!(smallest(pages(&large)) > 13.0 * 0.353);
+        assert!(smallest(pages(&small)) < 10.0 * 0.353);
     }
 }

@@ -1,10 +1,12 @@
 //! The strip: where the pins go, at true size, to be cut out and laid round the tube.
 
 use std::f64::consts::TAU;
+use std::ops::ControlFlow;
 
 use super::page::{Anchor, Paper, SheetPage, wrapped};
+use super::pages::{PageTaker, Sheet};
 use super::strip_part::{
-    MARGIN, OVERLAP, StripPart, StripRow, StripTexts, TALL, count, pages_over,
+    Laid, MARGIN, OVERLAP, StripPart, StripRow, StripTexts, TALL, count, pages_over,
 };
 use crate::bench::{Layout, Millimetres, RingPins, Tube};
 use crate::knot::{Hand, Rim};
@@ -163,35 +165,56 @@ impl StripSheet {
         pages_over(length, window(paper))
     }
 
-    /// The pages, each on its side: both strips on each, or where they are too high for that all of
-    /// the top one before the bottom one. `join` gives the words on the line where the page of that
-    /// number is to be laid, `foot` the line at the foot of a page from its number and how
-    /// many there are.
-    pub fn pages(
-        &self,
+    /// The strips on this paper. `join` gives the words on the line where the page of that number is to be
+    /// laid, `foot` the line at the foot of a page from its number and how many there are.
+    pub const fn on<J, F>(
+        self,
         paper: Paper,
-        texts: &StripTexts,
-        join: impl Fn(usize) -> String,
-        foot: impl Fn(usize, usize) -> String,
-    ) -> Vec<SheetPage> {
-        let strips = self.within(paper);
+        texts: StripTexts,
+        join: J,
+        foot: F,
+    ) -> Laid<Self, J, F>
+    where
+        J: Fn(usize) -> String,
+        F: Fn(usize, usize) -> String,
+    {
+        Laid {
+            of: self,
+            paper,
+            texts,
+            join,
+            foot,
+        }
+    }
+}
+
+/// Each page is on its side: both strips on each, or where they are too high for that all of the top one
+/// before the bottom one.
+impl<J, F> Sheet for Laid<StripSheet, J, F>
+where
+    J: Fn(usize) -> String,
+    F: Fn(usize, usize) -> String,
+{
+    fn count(&self) -> usize {
+        self.of.count(self.paper)
+    }
+
+    fn lay_out(&self, take: &mut PageTaker<'_>) -> ControlFlow<()> {
+        let (paper, texts, lengths) = (self.paper, &self.texts, self.of.lengths);
+        let strips = self.of.within(paper);
         let tall = strips.tall();
-        let count = self.count(paper);
+        let count = self.count();
         let rims = [
-            (Rim::Top, &strips.top, &texts.rings[0], self.lengths[0]),
-            (
-                Rim::Bottom,
-                &strips.bottom,
-                &texts.rings[1],
-                self.lengths[1],
-            ),
+            (Rim::Top, &strips.top, &texts.rings[0], lengths[0]),
+            (Rim::Bottom, &strips.bottom, &texts.rings[1], lengths[1]),
         ];
-        let mut pages = Vec::with_capacity(count);
+        let mut number = 0;
         for together in rims.chunks(strips.on_a_page(paper)) {
             let mut from = 0.0;
-            let over = |length: f32| Self::goes_over(length, paper);
+            let over = |length: f32| StripSheet::goes_over(length, paper);
             let longest = together.iter().map(|(.., length)| over(*length));
             for nth in 1..=longest.max().unwrap_or(1) {
+                number += 1;
                 let mut page = SheetPage::new(paper, true);
                 heading(&mut page, texts);
                 let mut part = StripPart {
@@ -199,7 +222,7 @@ impl StripSheet {
                     to: from,
                     is_first: nth == 1,
                     is_last: false,
-                    join: join(pages.len() + 2),
+                    join: (self.join)(number + 1),
                     edge: EDGE,
                     tall,
                 };
@@ -218,13 +241,13 @@ impl StripSheet {
                 cautions(&mut page, texts, part.edge - BELOW[0] + BELOW[1]);
                 bar(&mut page, texts);
                 let at = (page.width - MARGIN, page.height - MARGIN + 4.0);
-                let text = foot(pages.len() + 1, count);
+                let text = (self.foot)(number, count);
                 page.write(&text, 3.4, Weight::Regular, Anchor::End, at);
-                pages.push(page);
+                take(page)?;
                 from += window(paper) - OVERLAP;
             }
         }
-        pages
+        ControlFlow::Continue(())
     }
 }
 

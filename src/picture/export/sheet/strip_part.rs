@@ -1,6 +1,6 @@
 //! The marks of a strip, and how the part of it that a page holds is drawn.
 
-use super::page::{Anchor, SheetPage};
+use super::page::{Anchor, Paper, SheetPage};
 use crate::knot::Rim;
 use crate::picture::draw::{self, Paint, Role, Weight};
 
@@ -34,6 +34,17 @@ pub struct StripTexts {
     pub cut: String,
     /// What the tyer must mind: a paragraph.
     pub cautions: String,
+}
+
+/// Strips or the sheet of a board on paper, with their words, laid out page by page.
+pub struct Laid<S, J, F> {
+    pub(super) of: S,
+    pub(super) paper: Paper,
+    pub(super) texts: StripTexts,
+    /// Gives the words on the line where the page of that number is to be laid.
+    pub(super) join: J,
+    /// Gives the line at the foot of a page from its number and how many there are.
+    pub(super) foot: F,
 }
 
 /// Room left on every side of a page: printers leave more or less of it white.
