@@ -36,6 +36,14 @@ impl PendingEvents {
         self.speeches += 1;
     }
 
+    /// Whether every speech that was accepted is known to be over.
+    pub fn is_quiet(&mut self) -> bool {
+        while self.speeches > 0 && self.over.try_recv().is_ok() {
+            self.speeches -= 1;
+        }
+        self.speeches == 0
+    }
+
     /// The connection is of no use any more.
     pub fn mark_broken(&mut self) {
         self.is_broken = true;

@@ -68,8 +68,13 @@ impl Link {
         self.ask(&format!("SET SELF {what}")).map(drop)
     }
 
-    /// Stops everything that this connection says.
+    /// Stops everything that this connection says. Where all of it is over nothing is asked for, so that the
+    /// next text is at the service sooner.
     pub(in crate::voice) fn cancel(&mut self) -> Result<(), CallError> {
+        let pending = self.pending.as_mut();
+        if pending.is_some_and(PendingEvents::is_quiet) {
+            return Ok(());
+        }
         self.ask("CANCEL SELF").map(drop)
     }
 
