@@ -88,6 +88,27 @@ impl Loft {
         Instant::now()
     }
 
+    /// Has a program find no service, so that it starts one of its own, in this folder. That one plays to
+    /// the same sink.
+    pub fn without_speech(&self, folder: &TempDir, program: &mut Command) {
+        program
+            .env_remove("SPEECHD_ADDRESS")
+            .env("XDG_RUNTIME_DIR", folder.path())
+            .env("XDG_CACHE_HOME", folder.path())
+            .env("HOME", folder.path())
+            .env("PULSE_SERVER", self.sound_address());
+    }
+
+    /// Ends the service that a program has started in this folder.
+    pub fn end_own_speech(folder: &TempDir) {
+        let file = folder
+            .path()
+            .join("speech-dispatcher/pid/speech-dispatcher.pid");
+        let number = std::fs::read_to_string(file).expect("the service tells its number");
+        let ended = Command::new("kill").arg(number.trim()).status();
+        assert!(ended.is_ok_and(|status| status.success()), "it is ended");
+    }
+
     /// Ends the speech service as a crash would.
     pub fn kill_speech(&mut self) {
         if let Some(mut speech) = self.speech.take() {

@@ -5,6 +5,7 @@ use std::time::{Duration, Instant};
 
 use marlinspeak::guide::{AtOnce, Plan, Script};
 use marlinspeak::words::Words;
+use tempfile::TempDir;
 
 use super::bare::Bare;
 use super::ear::Ear;
@@ -44,6 +45,7 @@ pub fn all(in_earnest: bool) {
     let eye = Eye::open(&loft.display);
     head("real keys, window and speech");
     first_sound(&loft, &ear, &eye, effort.presses);
+    from_start(&loft, &ear, effort.returns);
     changed_frame(&loft, &ear, &eye, effort.presses);
     idle(&loft, &ear, effort.idle);
     speech_back(&mut loft, &ear, &eye, effort.returns);
@@ -78,6 +80,36 @@ fn first_sound(loft: &Loft, ear: &Ear, eye: &Eye, presses: usize) {
         "",
     );
     line("  the first / the second", format!("{ratio:.2}"), "", "1.3");
+}
+
+/// From the start of the program to the first sound of the first step: with a service that is there, and
+/// with one that the program has to start.
+fn from_start(loft: &Loft, ear: &Ear, starts: usize) {
+    let (mut there, mut own) = (Vec::new(), Vec::new());
+    for _ in 0..starts {
+        let start = Instant::now();
+        let program = Program::begin(loft, &KNOT, |command| {
+            command.env("SPEECHD_ADDRESS", loft.speech_address());
+        });
+        there.push(ear.first_after(start));
+        quiet(loft, ear);
+        drop(program);
+        let folder = TempDir::new().expect("a temporary folder");
+        let start = Instant::now();
+        let program = Program::begin(loft, &KNOT, |command| {
+            loft.without_speech(&folder, command);
+        });
+        own.push(ear.first_after(start));
+        drop(program);
+        Loft::end_own_speech(&folder);
+        ear.wait_for_silence();
+    }
+    times("start to first sound of the first step", &there, "");
+    times(
+        "the same, the speech service to be started by the program",
+        &own,
+        "",
+    );
 }
 
 /// From the press to other pixels on the display, while everything is well.

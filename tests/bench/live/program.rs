@@ -17,23 +17,32 @@ impl Program {
     /// Starts it and gives it the keys. Its settings are the usual ones but for the sounds, which
     /// would be heard before the voice.
     pub fn start(loft: &Loft, args: &[&str]) -> Self {
+        let program = Self::begin(loft, args, |command| {
+            command.env("SPEECHD_ADDRESS", loft.speech_address());
+        });
+        loft.display.focus("Marlinspeak");
+        program
+    }
+
+    /// Starts it with a service as `speech` has it, and does not wait for its window.
+    pub fn begin(loft: &Loft, args: &[&str], speech: impl FnOnce(&mut Command)) -> Self {
         let data = TempDir::new().expect("a temporary folder");
         let settings = data.path().join("marlinspeak");
         fs::create_dir(&settings).expect("a folder");
         let silent = r#"{ "version": 1, "cues": { "on": false } }"#;
         fs::write(settings.join("settings.json"), silent).expect("settings");
-        let child = Command::new(env!("CARGO_BIN_EXE_marlinspeak"))
+        let mut command = Command::new(env!("CARGO_BIN_EXE_marlinspeak"));
+        speech(&mut command);
+        let child = command
             .args(args)
             .env("DISPLAY", loft.display.name())
             .env_remove("WAYLAND_DISPLAY")
-            .env("SPEECHD_ADDRESS", loft.speech_address())
             .env("XDG_DATA_HOME", data.path().join("data"))
             .env("XDG_CONFIG_HOME", data.path())
             .env("LC_ALL", "C.UTF-8")
             .stdin(Stdio::null())
             .spawn()
             .expect("the program starts");
-        loft.display.focus("Marlinspeak");
         Self { child, _data: data }
     }
 
