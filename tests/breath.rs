@@ -1,6 +1,10 @@
 //! What is said leaves room to breathe: voices pause at the marks that stand in it, two engines of different
 //! make alike, and no stretch between two pauses lasts longer than a breath.
 
+#[path = "support/in_time.rs"]
+mod in_time;
+
+use in_time::InTime as _;
 use std::fs;
 use std::process::Command;
 
@@ -36,9 +40,7 @@ fn seconds(engine: &str, tag: &str, text: &str) -> f64 {
             .args(["-voice", "slt", "-t", text, "-o"])
             .arg(&sound),
     };
-    let said = command
-        .output()
-        .expect("both engines, which `make test` installs");
+    let said = command.output_in_time();
     assert!(said.status.success(), "{engine}: {text}");
     let bytes = fs::read(&sound).unwrap();
     let rate = u32::from_le_bytes(bytes[24..28].try_into().unwrap());

@@ -6,6 +6,8 @@
 mod bus;
 #[path = "support/display.rs"]
 mod display;
+#[path = "support/in_time.rs"]
+mod in_time;
 #[path = "support/ssip.rs"]
 mod ssip;
 
@@ -417,7 +419,7 @@ fn logged(home: &Home, losses: usize) -> String {
     }
     // Whoever pressed is gone.
     drop(child.stdin.take());
-    assert!(child.wait().unwrap().success());
+    assert!(in_time::end_in_time(&mut child).success());
     read()
 }
 

@@ -1,6 +1,10 @@
 //! By ear no two words that decide something are alike: their sounds, as espeak-ng gives them, differ
 //! in half of them at least.
 
+#[path = "support/in_time.rs"]
+mod in_time;
+
+use in_time::InTime as _;
 use std::fs;
 use std::path::Path;
 use std::process::Command;
@@ -70,8 +74,7 @@ const PAIRS: [(&str, [[&str; 2]; 8]); 4] = [
 fn sounds(tag: &str, text: &str) -> Vec<char> {
     let heard = Command::new("espeak-ng")
         .args(["-q", "--ipa", "-v", tag, text])
-        .output()
-        .expect("espeak-ng, which `make test` installs");
+        .output_in_time();
     assert!(heard.status.success(), "{tag}: {text}");
     let heard = String::from_utf8(heard.stdout).unwrap();
     heard

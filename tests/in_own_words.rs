@@ -2,6 +2,10 @@
 //! slip of the command line, told by the real program in every language; what the system says itself
 //! stands in the log file alone.
 
+#[path = "support/in_time.rs"]
+mod in_time;
+
+use in_time::InTime as _;
 use std::collections::BTreeSet;
 use std::fs::{self, File};
 use std::io;
@@ -94,7 +98,7 @@ impl Home {
     }
 
     fn run(&self, args: &[&str]) -> Output {
-        self.command(args).output().unwrap()
+        self.command(args).output_in_time()
     }
 
     /// What is told on both ways out.
@@ -211,7 +215,7 @@ fn what_the_system_refuses_is_told_in_every_language_and_its_words_are_logged() 
 
         let below = file("file/below");
         let mut command = home.command(&["--lang", &tag, "shelf", "list"]);
-        let output = command.env("XDG_DATA_HOME", &below).output().unwrap();
+        let output = command.env("XDG_DATA_HOME", &below).output_in_time();
         let told = String::from_utf8(output.stderr).unwrap();
         assert_own_words(&tag, &told);
         assert!(told.contains(&reason(Reason::NotAFolder)), "{told}");
@@ -221,8 +225,7 @@ fn what_the_system_refuses_is_told_in_every_language_and_its_words_are_logged() 
             .env("XDG_CONFIG_HOME", &below)
             .env("XDG_STATE_HOME", &below)
             .env("SPEECHD_ADDRESS", "unix_socket:/nonexistent")
-            .output()
-            .unwrap();
+            .output_in_time();
         let told = String::from_utf8(output.stdout).unwrap();
         assert_own_words(&tag, &told);
         let named = told.matches(&reason(Reason::NotAFolder)).count();
@@ -237,7 +240,8 @@ fn a_full_disk_is_told_in_every_language() {
         let home = Home::new();
         let full = File::options().write(true).open("/dev/full").unwrap();
         let mut command = home.command(&["--lang", &tag, "steps", "--leads", "3", "--bights", "5"]);
-        let output = command.stdout(full).output().unwrap();
+        let started = command.stdout(full).stderr(Stdio::piped()).spawn();
+        let output = started.unwrap().output_in_time();
         assert_eq!(output.status.code(), Some(1));
         let told = String::from_utf8(output.stderr).unwrap();
         assert_own_words(&tag, &told);
@@ -362,7 +366,7 @@ fn help_follows_the_settings_and_then_the_system() {
     fs::write(&settings, r#"{ "version": 1, "language": "fr" }"#).unwrap();
     let french = words("fr").plainly("help-doctor", &[]);
     let told = |command: &mut Command| {
-        let output = command.output().unwrap();
+        let output = command.output_in_time();
         let text = String::from_utf8(output.stdout).unwrap();
         text.split_whitespace().collect::<Vec<_>>().join(" ")
     };

@@ -1,6 +1,10 @@
 //! What is installed beside the program: made by the program itself, put in its places and
 //! taken away again, and valid for those who read it.
 
+#[path = "support/in_time.rs"]
+mod in_time;
+
+use in_time::InTime as _;
 use std::collections::BTreeSet;
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -14,7 +18,7 @@ const COMMANDS: [&str; 8] = [
 ];
 
 fn run(command: &mut Command) -> Output {
-    let output = command.stdin(Stdio::null()).output().unwrap();
+    let output = command.stdin(Stdio::null()).output_in_time();
     assert!(
         output.status.success(),
         "{command:?}: {}{}",

@@ -4,11 +4,14 @@
 
 #[path = "support/display.rs"]
 mod display;
+#[path = "support/in_time.rs"]
+mod in_time;
 #[path = "support/program.rs"]
 mod program;
 #[path = "support/ssip.rs"]
 mod ssip;
 
+use in_time::InTime as _;
 use std::fs;
 use std::hash::{BuildHasher, RandomState};
 use std::path::Path;
@@ -279,8 +282,7 @@ fn a_second_program_may_look_and_changes_nothing() {
     let listed = Command::new(PROGRAM)
         .args(["shelf", "delete", before.unwrap().id().as_str()])
         .env("XDG_DATA_HOME", data.path())
-        .output()
-        .unwrap();
+        .output_in_time();
     assert_eq!(listed.status.code(), Some(1));
     second.kill();
     first.kill();

@@ -1,5 +1,9 @@
 //! Moving pictures: read back from the files that the command writes.
 
+#[path = "support/in_time.rs"]
+mod in_time;
+
+use in_time::InTime as _;
 use std::fs;
 use std::io::Cursor;
 use std::path::{Path, PathBuf};
@@ -20,8 +24,7 @@ fn reel(args: &[&str], out: &Path) -> Output {
         .env("XDG_CONFIG_HOME", "/nonexistent")
         .env("XDG_DATA_HOME", "/nonexistent")
         .stdin(Stdio::null())
-        .output()
-        .unwrap()
+        .output_in_time()
 }
 
 fn made(folder: &TempDir, name: &str, args: &[&str]) -> PathBuf {

@@ -8,7 +8,10 @@
 mod crooked;
 #[path = "support/diagram.rs"]
 mod diagram;
+#[path = "support/in_time.rs"]
+mod in_time;
 
+use in_time::InTime as _;
 use std::process::{Command, Output};
 
 use num_bigint::{BigInt, BigUint};
@@ -32,8 +35,7 @@ fn steps(args: &[&str]) -> Output {
         .env("LC_ALL", "C")
         .args(["steps", "--json"])
         .args(args)
-        .output()
-        .unwrap()
+        .output_in_time()
 }
 
 /// The document the program prints.

@@ -3,7 +3,10 @@
 
 #[path = "support/files.rs"]
 mod files;
+#[path = "support/in_time.rs"]
+mod in_time;
 
+use in_time::InTime as _;
 use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -45,7 +48,7 @@ fn packages(here_only: bool) -> Vec<Value> {
         let host = format!("{}-unknown-linux-gnu", std::env::consts::ARCH);
         cargo.args(["--filter-platform", &host]);
     }
-    let output = cargo.output().unwrap();
+    let output = cargo.output_in_time();
     let told = String::from_utf8_lossy(&output.stderr);
     assert!(output.status.success(), "{told}");
     let document: Value = serde_json::from_slice(&output.stdout).unwrap();

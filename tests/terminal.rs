@@ -1,6 +1,10 @@
 //! The commands as a user of a terminal meets them: what is printed, and the one sentence for
 //! each thing that can be wrong.
 
+#[path = "support/in_time.rs"]
+mod in_time;
+
+use in_time::InTime as _;
 use std::ffi::OsStr;
 use std::fmt::Debug;
 use std::os::unix::ffi::OsStrExt as _;
@@ -18,8 +22,7 @@ fn marlinspeak(args: &[impl AsRef<OsStr>]) -> Output {
         .env("XDG_CONFIG_HOME", "/nonexistent")
         .env("XDG_STATE_HOME", "/dev/null")
         .stdin(Stdio::null())
-        .output()
-        .unwrap()
+        .output_in_time()
 }
 
 /// Runs what must fail, and gives the exit code and the sentence.
@@ -675,8 +678,7 @@ fn a_display_that_does_not_answer_is_a_sentence_too() {
         .env("DISPLAY", ":4999")
         .env_remove("WAYLAND_DISPLAY")
         .env_remove("WAYLAND_SOCKET")
-        .output()
-        .unwrap();
+        .output_in_time();
     assert_eq!(output.status.code(), Some(1));
     let errors = String::from_utf8(output.stderr).unwrap();
     assert!(
@@ -695,7 +697,7 @@ fn a_reader_that_has_seen_enough_is_no_failure() {
         .spawn()
         .unwrap();
     drop(child.stdout.take());
-    let output = child.wait_with_output().unwrap();
+    let output = child.output_in_time();
     assert!(output.status.success());
     assert!(
         output.stderr.is_empty(),
@@ -739,8 +741,7 @@ fn whoever_closes_the_pipe_ends_it_in_silence() {
             .stdin(Stdio::null())
             .stdout(writer)
             .stderr(Stdio::piped())
-            .output()
-            .unwrap();
+            .output_in_time();
         let errors = String::from_utf8(output.stderr).unwrap();
         assert_eq!((output.status.code(), &*errors), (Some(0), ""), "{args:?}");
     }
@@ -765,7 +766,7 @@ fn a_line_that_is_no_text_ends_no_tie() {
     let mut input = child.stdin.take().unwrap();
     input.write_all(b"\n\xff\xfe\n\0\x1b\x80\n\nq\n").unwrap();
     drop(input);
-    let output = child.wait_with_output().unwrap();
+    let output = child.output_in_time();
     assert!(output.status.success());
     let told = String::from_utf8(output.stdout).unwrap();
     assert!(told.contains("Lead pass, leg 2 of 10."), "{told}");

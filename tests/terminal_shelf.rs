@@ -1,6 +1,10 @@
 //! The shelf from a terminal: what is printed, the files, the exit codes, the one sentence for
 //! each thing that can be wrong.
 
+#[path = "support/in_time.rs"]
+mod in_time;
+
+use in_time::InTime as _;
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::{Command, Output, Stdio};
@@ -57,7 +61,7 @@ impl Home {
     }
 
     fn run(&self, args: &[&str]) -> Output {
-        self.command(args).output().unwrap()
+        self.command(args).output_in_time()
     }
 
     /// Runs what must go well, and gives what it printed.
@@ -155,8 +159,7 @@ fn fit_and_rig(home: &Home) -> (Value, f64) {
         let output = Command::new(env!("CARGO_BIN_EXE_marlinspeak"))
             .args(args)
             .env("XDG_DATA_HOME", home.0.path())
-            .output()
-            .unwrap();
+            .output_in_time();
         serde_json::from_slice(&output.stdout).unwrap()
     };
     let fit = print(&[
@@ -369,7 +372,7 @@ fn what_comes_back_in_eight_programs_at_once_comes_once() {
         })
         .collect();
     for mut program in programs {
-        assert!(program.wait().unwrap().success());
+        assert!(in_time::end_in_time(&mut program).success());
     }
     let there = other.shelf().list().unwrap().untroubled().unwrap();
     assert_eq!(there.len(), 7, "{there:#?}");
@@ -385,8 +388,10 @@ fn the_settings_go_along_in_a_backup_and_come_back_where_there_are_none() {
     home.put("5", "7", 7);
     let settings = |folder: &Path| folder.join("marlinspeak/settings.json");
     let with = |home: &Home, config: &Path, args: &[&str]| {
-        let output = home.command(args).env("XDG_CONFIG_HOME", config).output();
-        let output = output.unwrap();
+        let output = home
+            .command(args)
+            .env("XDG_CONFIG_HOME", config)
+            .output_in_time();
         let errors = String::from_utf8_lossy(&output.stderr).into_owned();
         assert!(output.status.success() && errors.is_empty(), "{errors}");
         String::from_utf8(output.stdout).unwrap()
@@ -593,8 +598,7 @@ fn a_full_disk_leaves_everything_as_it_was() {
             .args(args)
             .env("XDG_DATA_HOME", home.0.path())
             .stdin(Stdio::null())
-            .output()
-            .unwrap();
+            .output_in_time();
         let (code, sentence) = code_and_sentence(&output);
         assert_eq!(code, 1);
         assert!(sentence.contains("could not be written"), "{sentence}");
@@ -644,8 +648,7 @@ fn a_folder_that_may_not_be_written_to_is_said_and_read_all_the_same() {
             // The settings of whoever runs this are not somebody's to read.
             .env("XDG_CONFIG_HOME", home.0.path().join("config"))
             .stdin(Stdio::null())
-            .output()
-            .unwrap()
+            .output_in_time()
     };
     fs::copy("tests/data/ties/by-hand.json", &file).unwrap();
     allow(0o555);

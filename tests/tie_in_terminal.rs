@@ -1,8 +1,11 @@
 //! `marlinspeak tie`, driven in a real pseudo-terminal and by lines through a pipe.
 
+#[path = "support/in_time.rs"]
+mod in_time;
 #[path = "support/ssip.rs"]
 mod ssip;
 
+use in_time::InTime as _;
 use std::io::{Read, Write};
 use std::path::Path;
 use std::process::{Command, Stdio};
@@ -146,16 +149,20 @@ impl Terminal {
     }
 
     fn waits_for_the_end(&mut self) {
+        assert!(self.end().success());
+    }
+
+    /// How it ends.
+    fn end(&mut self) -> portable_pty::ExitStatus {
         let until = Instant::now() + DEADLINE;
-        let status = loop {
+        loop {
             if let Some(status) = self.child.try_wait().unwrap() {
-                break status;
+                return status;
             }
             assert!(Instant::now() < until, "it does not end");
             // Between two looks, not instead of one.
             thread::sleep(Duration::from_millis(5));
-        };
-        assert!(status.success());
+        }
     }
 }
 
@@ -278,7 +285,7 @@ fn with_no_knot_named_it_takes_up_the_newest_tie_where_it_was_left() {
             .line()
             .starts_with("This tie is open in another window or terminal")
     );
-    assert!(!second.child.wait().unwrap().success());
+    assert!(!second.end().success());
 }
 
 /// Runs it with lines on its standard input and gives what it printed, line by line.
@@ -301,7 +308,7 @@ fn typed(folder: &Path, args: &[&str], lines: &str) -> Vec<String> {
         .unwrap()
         .write_all(lines.as_bytes())
         .unwrap();
-    let output = child.wait_with_output().unwrap();
+    let output = child.output_in_time();
     assert!(output.status.success());
     let printed = String::from_utf8(output.stdout).unwrap();
     printed.lines().map(str::to_owned).collect()
@@ -342,7 +349,7 @@ fn on_a_german_system_the_voice_is_told_that_the_words_are_german() {
     let is_told = |event: &Event| matches!(event, Event::Command(_, said) if said.starts_with("SET SELF LANGUAGE de"));
     assert!(service.happens(DEADLINE, is_told), "{:?}", service.events());
     terminal.press("q");
-    assert!(terminal.child.wait().unwrap().success());
+    terminal.ends();
 }
 
 #[test]
@@ -355,8 +362,7 @@ fn with_nothing_to_take_up_it_says_what_to_try() {
         .env("XDG_STATE_HOME", folder.path().join("state"))
         .env("LC_ALL", "C")
         .stdin(Stdio::null())
-        .output()
-        .unwrap();
+        .output_in_time();
     assert_eq!(output.status.code(), Some(2));
     assert_eq!(
         String::from_utf8_lossy(&output.stderr).trim_end(),

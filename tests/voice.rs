@@ -4,6 +4,8 @@
 //! this program again as a small speaking program: it obeys lines on its input and prints its news.
 #![cfg(target_os = "linux")]
 
+#[path = "support/in_time.rs"]
+mod in_time;
 #[path = "support/ssip.rs"]
 mod ssip;
 
@@ -203,7 +205,7 @@ impl Program {
     fn close(mut self) {
         self.input = None;
         self.expect("closed");
-        let status = self.child.wait().expect("it ends");
+        let status = in_time::end_in_time(&mut self.child);
         assert!(status.success(), "{status}");
     }
 }

@@ -8,6 +8,8 @@ mod bus;
 mod compositor;
 #[path = "support/display.rs"]
 mod display;
+#[path = "support/in_time.rs"]
+mod in_time;
 #[path = "support/input_method.rs"]
 mod input_method;
 #[path = "support/program.rs"]
@@ -17,6 +19,7 @@ mod screenshot;
 #[path = "support/ssip.rs"]
 mod ssip;
 
+use in_time::InTime as _;
 use std::path::Path;
 use std::process::Command;
 use std::sync::mpsc;
@@ -516,8 +519,7 @@ fn the_doctor_says_what_wayland_does_not_give() {
         .env("XDG_STATE_HOME", room.data.path().join("state"))
         .env("XDG_DATA_DIRS", room.data.path())
         .env("LC_ALL", "C.UTF-8")
-        .output()
-        .unwrap();
+        .output_in_time();
     let told = String::from_utf8(told.stdout).unwrap();
     for part in [
         "Display: works. A window can open on “wayland-1”.",

@@ -4,11 +4,14 @@
 
 #[path = "support/display.rs"]
 mod display;
+#[path = "support/in_time.rs"]
+mod in_time;
 #[path = "support/program.rs"]
 mod program;
 #[path = "support/ssip.rs"]
 mod ssip;
 
+use in_time::InTime as _;
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
@@ -27,8 +30,7 @@ fn told() -> Vec<Value> {
         .args(KNOT)
         .env("LC_ALL", "C")
         .env("XDG_CONFIG_HOME", "/nonexistent")
-        .output()
-        .unwrap();
+        .output_in_time();
     let document: Value = serde_json::from_slice(&printed.stdout).unwrap();
     document["steps"].as_array().unwrap().clone()
 }

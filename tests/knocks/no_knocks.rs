@@ -1,6 +1,7 @@
 //! What is no knock: strings, pins, rain, drops, keys of a keyboard; and the program's own voice.
 //! Drums are not among them: a drum is knocked on.
 
+use crate::in_time::InTime as _;
 use std::fs;
 use std::path::Path;
 use std::process::Command;
@@ -219,8 +220,7 @@ pub fn speech(voice: &Voice, seconds: f64, dice: &mut Dice) -> Vec<f32> {
             .args(["-v", &format!("{tag}{}", voice.variation), "--stdout"])
             .args(["-s", &voice.words_a_minute.to_string()])
             .arg(lines.join("\n"))
-            .output()
-            .expect("espeak-ng is installed");
+            .output_in_time();
         assert!(spoken.status.success(), "{spoken:?}");
         let samples = spoken.stdout[44..].chunks_exact(2);
         sound.extend(

@@ -2,11 +2,14 @@
 //! for each thing that can be wrong, tubes and cords kept by name.
 
 mod grounds;
+#[path = "../support/in_time.rs"]
+mod in_time;
 mod kept;
 mod order;
 mod sentences;
 mod steps;
 
+use in_time::InTime as _;
 use std::path::Path;
 use std::process::{Command, Output, Stdio};
 
@@ -25,8 +28,7 @@ fn marlinspeak_at(home: &Path, args: &[&str]) -> Output {
         .env("XDG_CONFIG_HOME", "/nonexistent")
         .env("XDG_DATA_HOME", home)
         .stdin(Stdio::null())
-        .output()
-        .unwrap()
+        .output_in_time()
 }
 
 fn printed_at(home: &Path, args: &[&str]) -> String {

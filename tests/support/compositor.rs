@@ -4,6 +4,10 @@
 // Each file that includes this uses a part of it.
 #![allow(dead_code)]
 
+#[path = "in_time.rs"]
+mod in_time;
+
+use in_time::InTime as _;
 use std::io::{BufRead as _, BufReader};
 use std::os::unix::fs::{MetadataExt as _, chown};
 use std::path::{Path, PathBuf};
@@ -103,7 +107,7 @@ impl Compositor {
 
     /// Has it do something, in its own words.
     pub fn order(&self, order: &str) {
-        let done = self.control_program().arg(order).output().unwrap();
+        let done = self.control_program().arg(order).output_in_time();
         let told = String::from_utf8_lossy(&done.stderr);
         assert!(done.status.success(), "{order}: {told}");
     }
@@ -163,8 +167,8 @@ impl Compositor {
 
     /// What stands on the clipboard.
     pub fn clipboard(&self) -> String {
-        let pasted = self.client("wl-paste").arg("--no-newline").output();
-        String::from_utf8(pasted.unwrap().stdout).unwrap()
+        let pasted = self.client("wl-paste").arg("--no-newline").output_in_time();
+        String::from_utf8(pasted.stdout).unwrap()
     }
 
     /// Puts a text on the clipboard.
@@ -182,8 +186,7 @@ impl Compositor {
     /// What a screen shows.
     pub fn picture_on(&self, screen: &str) -> Picture {
         let mut eyes = self.client("grim");
-        let taken = eyes.args(["-o", screen, "-t", "ppm", "-"]).output();
-        let taken = taken.expect("grim is installed");
+        let taken = eyes.args(["-o", screen, "-t", "ppm", "-"]).output_in_time();
         let complaint = String::from_utf8_lossy(&taken.stderr);
         assert!(taken.status.success(), "{complaint}");
         Picture::of_ppm(&taken.stdout)
@@ -210,8 +213,11 @@ impl Compositor {
 
     /// What it tells of itself.
     fn asked(&self, kind: &str) -> Value {
-        let told = self.control_program().args(["-t", kind, "-r"]).output();
-        serde_json::from_slice(&told.unwrap().stdout).unwrap_or(Value::Null)
+        let told = self
+            .control_program()
+            .args(["-t", kind, "-r"])
+            .output_in_time();
+        serde_json::from_slice(&told.stdout).unwrap_or(Value::Null)
     }
 
     fn control_program(&self) -> Command {

@@ -1,5 +1,9 @@
 //! Commands that are given lines.
 
+#[path = "in_time.rs"]
+mod in_time;
+
+use in_time::InTime as _;
 use std::io::Write as _;
 use std::process::{Command, Output, Stdio};
 
@@ -14,5 +18,5 @@ pub fn run(command: &mut Command, lines: &str) -> Output {
     let mut input = child.stdin.take().unwrap();
     input.write_all(lines.as_bytes()).unwrap();
     drop(input);
-    child.wait_with_output().unwrap()
+    child.output_in_time()
 }
