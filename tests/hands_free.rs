@@ -4,6 +4,8 @@
 
 #[path = "support/display.rs"]
 mod display;
+#[path = "support/in_time.rs"]
+mod in_time;
 #[path = "support/program.rs"]
 mod program;
 #[path = "support/ssip.rs"]

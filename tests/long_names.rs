@@ -5,6 +5,8 @@ mod given_lines;
 #[cfg(feature = "window")]
 #[path = "support/hands.rs"]
 mod hands;
+#[path = "support/in_time.rs"]
+mod in_time;
 #[cfg(feature = "window")]
 #[path = "support/window.rs"]
 mod window;

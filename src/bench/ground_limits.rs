@@ -7,7 +7,7 @@ use super::on_ground::OnGround;
 use super::{Braid, Ground, Millimetres, ShapeError};
 
 /// The smallest ball that a cord goes round as the rules have it, in thicknesses of the cord: on smaller
-/// ones simulated cord was never seen to lie in two layers (tests/data/simulated_balls.csv, 4 mm on 7 mm).
+/// ones simulated cord was never seen to lie in two layers (`tests/data/simulated_balls.csv`, 4 mm on 7 mm).
 const LEAST_BALL: f64 = 1.75;
 
 impl Ground {

@@ -45,13 +45,11 @@ pub fn strip(
     let of_feet = words.clone();
     let join = move |page| words.strip_join(page);
     let foot = move |page, pages| of_feet.sheet_page(page, pages);
-    match board_sheet(plan, layout) {
-        Some(board) => Box::new(board.on(paper, texts, join, foot)),
-        None => {
-            let strips = StripSheet::new(tube, layout, rows_apart(plan), plan.hand);
-            Box::new(strips.on(paper, texts, join, foot))
-        }
+    if let Some(board) = board_sheet(plan, layout) {
+        return Box::new(board.on(paper, texts, join, foot));
     }
+    let strips = StripSheet::new(tube, layout, rows_apart(plan), plan.hand);
+    Box::new(strips.on(paper, texts, join, foot))
 }
 
 /// The sheet of a board, where the pins of a plan stand on one.

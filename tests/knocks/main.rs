@@ -3,14 +3,14 @@
 //! The whole bench, with an hour of the program's voice: `cargo test --release --test knocks --
 //! --ignored --nocapture`; `tests/data/knocks.csv` has what it came to.
 #![expect(
-#[path = "../support/in_time.rs"]
-mod in_time;
-
     clippy::cast_possible_truncation,
     clippy::cast_precision_loss,
     clippy::cast_sign_loss,
     reason = "sound is counted in samples and in seconds"
 )]
+
+#[path = "../support/in_time.rs"]
+mod in_time;
 
 mod drawn;
 mod no_knocks;

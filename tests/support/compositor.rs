@@ -4,10 +4,7 @@
 // Each file that includes this uses a part of it.
 #![allow(dead_code)]
 
-#[path = "in_time.rs"]
-mod in_time;
-
-use in_time::InTime as _;
+use crate::in_time::InTime as _;
 use std::io::{BufRead as _, BufReader};
 use std::os::unix::fs::{MetadataExt as _, chown};
 use std::path::{Path, PathBuf};

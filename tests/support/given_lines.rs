@@ -1,9 +1,6 @@
 //! Commands that are given lines.
 
-#[path = "in_time.rs"]
-mod in_time;
-
-use in_time::InTime as _;
+use crate::in_time::InTime as _;
 use std::io::Write as _;
 use std::process::{Command, Output, Stdio};
 

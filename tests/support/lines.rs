@@ -3,10 +3,7 @@
 // Each file that includes this uses a part of it.
 #![allow(dead_code)]
 
-#[path = "in_time.rs"]
-mod in_time;
-
-use in_time::{all_of, end_in_time};
+use crate::in_time::{all_of, end_in_time};
 use std::io::{BufRead, BufReader, Write};
 use std::path::Path;
 use std::process::{Child, ChildStdin, Command, Stdio};

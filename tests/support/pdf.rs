@@ -155,7 +155,7 @@ impl Pdf {
             match next {
                 Next::Font => {
                     let (name, after) = rest[1..].split_once(' ').unwrap();
-                    face = name.to_owned();
+                    name.clone_into(&mut face);
                     rest = after;
                 }
                 Next::Reads => {
