@@ -8,6 +8,7 @@ use strum::VariantArray as _;
 use super::complaint::Complaint;
 use super::error_lines::ErrorLines;
 use crate::bench::{Counts, Prices};
+use crate::files;
 use crate::guide::{Plan, Presets, Rigging, SetupField, SetupForm};
 use crate::shelf::{Ledger, PresetsFile, Shelf, ShelfError};
 use crate::words::Words;
@@ -203,7 +204,7 @@ pub(super) fn presets_for(form: &SetupForm, words: &Words) -> Result<Presets, Co
 /// read is left out and told of.
 pub(super) fn ledger(words: &Words) -> Result<Ledger, Complaint> {
     let read = |folder: PathBuf| -> Result<Ledger, ShelfError> {
-        if folder.exists() {
+        if files::exists(&folder)? {
             let ledger = Shelf::open(folder)?.ledger()?;
             Ok(ledger.hand_on(&mut ErrorLines::new(words)))
         } else {

@@ -5,6 +5,7 @@ use std::marker::PhantomData;
 use std::path::{Path, PathBuf};
 
 use super::bytes::{self, Readers};
+use super::waiting::DiskCall;
 use super::{
     ContentError, Document, FileError, FileLock, FileTrouble, Gathering, LARGEST_DOCUMENT, Reading,
     file_name, has_checksum,
@@ -278,6 +279,7 @@ impl<D: Document> DocumentFile<D> {
 
     /// Removes what an interrupted write left behind.
     pub fn sweep(&self) {
+        let _call = DiskCall::begin();
         let Ok(entries) = fs::read_dir(bytes::folder_of(&self.path)) else {
             return;
         };

@@ -8,7 +8,7 @@ use std::path::{Path, PathBuf};
 use tempfile::NamedTempFile;
 
 use super::error::PaperError;
-use crate::files::{DiskCall, OnDisk};
+use crate::files::{self, DiskCall, OnDisk};
 use crate::picture::ExportError;
 use crate::picture::reel::ReelError;
 use crate::picture::sheet::{PdfError, Sheet, SheetPage, write_pdf};
@@ -39,7 +39,7 @@ impl Target {
         mut goes_on: impl FnMut(u32, u32) -> bool,
     ) -> Result<Vec<PathBuf>, PaperError> {
         let files = self.files(sheet.count());
-        if let Some(file) = files.iter().find(|file| !self.replace && file.exists()) {
+        if let Some(file) = files.iter().find(|file| !self.replace && is_there(file)) {
             return Err(PaperError::Exists(file.clone()));
         }
         if self.is_pdf {
@@ -133,13 +133,18 @@ impl From<ReelError> for Unmade {
     }
 }
 
+/// Whether something lies there already. Where the system does not tell, writing will say why.
+fn is_there(file: &Path) -> bool {
+    files::exists(file).unwrap_or(false)
+}
+
 /// Writes a file whole or not at all, and over one that is there only to `replace` it.
 pub(super) fn put(
     file: &Path,
     replace: bool,
     write: impl FnOnce(OnDisk<&mut File>) -> Result<(), Unmade>,
 ) -> Result<(), PaperError> {
-    if !replace && file.exists() {
+    if !replace && is_there(file) {
         return Err(PaperError::Exists(file.to_owned()));
     }
     let folder = match file.parent() {

@@ -102,6 +102,7 @@ impl Shelf {
         if !files::exists(&bin)? {
             return Ok(Vec::new());
         }
+        let _call = files::DiskCall::begin();
         let mut all = Vec::new();
         for entry in fs::read_dir(&bin).map_err(ShelfError::io(FileAction::List, &bin))? {
             let folder = entry

@@ -10,6 +10,7 @@ use crate::bench::Prices;
 use crate::cli::complaint::Complaint;
 use crate::cli::options::KnotOptions;
 use crate::cli::setup_options::{PriceOptions, SetupOptions, ledger};
+use crate::files;
 use crate::guide::Labour;
 use crate::paper::{self, PaperError, Pupils, REEL_WIDTH, Target, TieReel};
 use crate::picture::View;
@@ -92,7 +93,7 @@ impl ClassArgs {
             return Err(refused_name("class-out-ending", &file, words));
         }
         let reel = file.with_extension("gif");
-        if reel.exists() && !self.replace {
+        if !self.replace && files::exists(&reel).unwrap_or(false) {
             return Err(refused_name("sheet-exists", &reel, words));
         }
         let target = Target {
