@@ -82,7 +82,9 @@ WAITING_TESTS := clocks doctor failing_disk hands_free keeping terminal_session 
 ALL_TESTS := $(sort $(basename $(notdir $(wildcard tests/*.rs))) $(patsubst tests/%/main.rs,%,$(wildcard tests/*/main.rs)))
 COMPUTING_TESTS := $(filter-out $(WAITING_TESTS),$(ALL_TESTS))
 
+# What is built for other systems is looked at too, so all that the lock names is fetched first.
 test: test-packages
+	$(CARGO) fetch --locked
 	$(CARGO) test $(TESTED) --lib --tests --no-run
 	$(MAKE) --no-print-directory --jobs 2 waiting-tests computing-tests
 

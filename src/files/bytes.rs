@@ -182,9 +182,14 @@ pub fn make_folder(folder: &Path) -> Result<(), FileError> {
     folders.recursive(true);
     #[cfg(unix)]
     std::os::unix::fs::DirBuilderExt::mode(&mut folders, 0o700);
-    folders
-        .create(folder)
-        .map_err(FileError::io(FileAction::Make, folder))
+    folders.create(folder).map_err(|error| {
+        // That something has its name already is no reason by itself: a folder would be welcome.
+        let error = match error.kind() {
+            ErrorKind::AlreadyExists => ErrorKind::NotADirectory.into(),
+            _ => error,
+        };
+        FileError::io(FileAction::Make, folder)(error)
+    })
 }
 
 /// Waits until the names in the folder of `file` are on disk.

@@ -3,7 +3,7 @@
 use std::sync::OnceLock;
 
 use kurbo::{BezPath, PathEl, Point, Vec2};
-use ttf_parser::{Face, OutlineBuilder};
+use ttf_parser::{Face, GlyphId, OutlineBuilder};
 
 use super::item::{DisplayItem, Role};
 use crate::picture::scene::{coordinates, point};
@@ -101,7 +101,7 @@ struct Glyph {
 impl Glyph {
     /// Nothing at all for a letter that the face lacks.
     fn read(face: &Face<'_>, letter: char) -> Self {
-        let Some(glyph) = face.glyph_index(letter) else {
+        let Some(glyph) = glyph_of(face, letter) else {
             return Self::default();
         };
         let mut pen = Pen(BezPath::new());
@@ -139,14 +139,21 @@ pub fn glyphs(text: &str, weight: Weight) -> impl Iterator<Item = (u16, f32, cha
     face(weight).into_iter().flat_map(move |face| {
         let em = f32::from(face.units_per_em());
         text.chars().filter_map(move |letter| {
-            let glyph = face.glyph_index(letter)?;
+            let glyph = glyph_of(face, letter)?;
             Some((glyph.0, advance(face, letter) / em, letter))
         })
     })
 }
 
+/// The glyph of a letter. A space that the face lacks, such as the narrow one within French numbers, is
+/// set as the usual one: without it 1 257 would read as if it had none.
+fn glyph_of(face: &Face<'_>, letter: char) -> Option<GlyphId> {
+    let space = || face.glyph_index(' ').filter(|_| letter.is_whitespace());
+    face.glyph_index(letter).or_else(space)
+}
+
 fn advance(face: &Face<'_>, letter: char) -> f32 {
-    face.glyph_index(letter)
+    glyph_of(face, letter)
         .and_then(|glyph| face.glyph_hor_advance(glyph))
         .map_or(0.0, f32::from)
 }
