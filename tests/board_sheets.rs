@@ -10,7 +10,7 @@ use marlinspeak::guide::{Plan, Setup};
 use marlinspeak::knot::Hand;
 use marlinspeak::paper;
 use marlinspeak::picture::Image;
-use marlinspeak::picture::sheet::{BoardSheet, Paper, SheetPage, StripSheet, StripTexts};
+use marlinspeak::picture::sheet::{BoardSheet, Laid, Paper, SheetPage, StripSheet, StripTexts};
 use marlinspeak::words::Words;
 
 fn mm(length: f64) -> Millimetres {
@@ -34,7 +34,8 @@ fn pages(board: &Board, hand: Hand, paper: Paper) -> Vec<SheetPage> {
     };
     let join = |page| format!("page {page}");
     let foot = |page, pages| format!("{page} of {pages}");
-    laid_out::pages(&BoardSheet::new(board, 2.7, hand).on(paper, texts, join, foot))
+    let sheet = BoardSheet::new(board, 2.7, hand);
+    laid_out::pages(&Laid::on(sheet, paper, texts, join, foot))
 }
 
 const DPI: u16 = 200;

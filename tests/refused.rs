@@ -1,12 +1,16 @@
 //! What cannot be tied, on every ground: one sentence for each, in every language, as it was last read
 //! through.
 
+#[path = "support/in_time.rs"]
+mod in_time;
+
 use std::collections::BTreeSet;
 use std::env;
 use std::fmt::Write;
 use std::fs;
 use std::process::{Command, Stdio};
 
+use in_time::InTime as _;
 use marlinspeak::words::Words;
 
 const KEPT: &str = "tests/data/refused.txt";
@@ -107,8 +111,7 @@ fn refused(asked: &str, tag: &str) -> (i32, String) {
         .env("XDG_CONFIG_HOME", "/nonexistent")
         .env("XDG_STATE_HOME", "/dev/null")
         .stdin(Stdio::null())
-        .output()
-        .unwrap();
+        .output_in_time();
     let printed = String::from_utf8(output.stdout).unwrap();
     assert_eq!(printed, "", "{asked}");
     let said = String::from_utf8(output.stderr).unwrap();

@@ -78,6 +78,37 @@ fn a_step_says_the_same_on_every_ground() {
     assert!(heard > 3000, "only {heard}");
 }
 
+/// The diagrams that the words tie on every ground, in every language, depth and pace: each once, since
+/// the same legs and crossings, in whatever words, are the same diagram.
+fn diagrams(plan: &Plan) -> Vec<Diagram> {
+    let mut seen = Vec::new();
+    for detail in Detail::ALL {
+        for at_once in [AtOnce::UpTo(2), AtOnce::WholeLeg] {
+            let script = Script::new(plan.clone(), at_once);
+            for words in in_words(detail) {
+                let tag = words.tag().to_string();
+                for rims in GROUNDS {
+                    let said = |step: Step| {
+                        let said = words.say(&on(&step, rims)).to_string();
+                        as_on_a_tube(&tag, rims.into(), &said).unwrap()
+                    };
+                    let is_tying = |step: &Step| matches!(step.what, What::Begin(_) | What::Lay(_));
+                    let said: Vec<String> = script.steps().filter(is_tying).map(said).collect();
+                    let document = heard::document(&tag, &said, depth(detail));
+                    let document = document.unwrap_or_else(|why| panic!("{tag} {rims:?}: {why}"));
+                    if !seen.contains(&document) {
+                        seen.push(document);
+                    }
+                }
+            }
+        }
+    }
+    let documents = seen.iter();
+    documents
+        .map(|document| Diagram::of_lead_pass(document).unwrap())
+        .collect()
+}
+
 /// The table names its sources. Its one bight knots are no ring knots here.
 #[test]
 fn the_words_of_every_ground_alone_tie_every_knot_of_the_table() {
@@ -91,36 +122,12 @@ fn the_words_of_every_ground_alone_tie_every_knot_of_the_table() {
         }
         let knot = Knot::new(leads, bights, Weave::default()).unwrap();
         let plan = Plan::new(knot, 1, Side::Right, Hand::Right).unwrap();
-        let mut seen = Vec::new();
-        for detail in Detail::ALL {
-            for at_once in [AtOnce::UpTo(2), AtOnce::WholeLeg] {
-                let script = Script::new(plan.clone(), at_once);
-                for words in in_words(detail) {
-                    let tag = words.tag().to_string();
-                    for rims in GROUNDS {
-                        let said = |step: Step| {
-                            let said = words.say(&on(&step, rims)).to_string();
-                            as_on_a_tube(&tag, rims.into(), &said).unwrap()
-                        };
-                        let steps = script.places().filter_map(|place| script.step(place));
-                        let is_tying =
-                            |step: &Step| matches!(step.what, What::Begin(_) | What::Lay(_));
-                        let said: Vec<String> = steps.filter(is_tying).map(said).collect();
-                        let document = heard::document(&tag, &said, depth(detail)).unwrap();
-                        // The same legs and crossings, in whatever words, are the same diagram.
-                        if seen.contains(&document) {
-                            continue;
-                        }
-                        let diagram = Diagram::of_lead_pass(&document).unwrap();
-                        seen.push(document);
-                        assert_eq!(diagram.crossings().to_string(), row[2], "{line}");
-                        assert_eq!(diagram.determinant().to_string(), row[5], "{line}");
-                        let polynomial = diagram.alexander();
-                        let polynomial: Vec<_> = polynomial.iter().map(BigInt::to_string).collect();
-                        assert_eq!(polynomial.join(" "), row[6], "{line}");
-                    }
-                }
-            }
+        for diagram in diagrams(&plan) {
+            assert_eq!(diagram.crossings().to_string(), row[2], "{line}");
+            assert_eq!(diagram.determinant().to_string(), row[5], "{line}");
+            let polynomial = diagram.alexander();
+            let polynomial: Vec<_> = polynomial.iter().map(BigInt::to_string).collect();
+            assert_eq!(polynomial.join(" "), row[6], "{line}");
         }
         tied += 1;
     }
@@ -138,34 +145,10 @@ fn the_words_of_every_ground_alone_tie_the_interwoven_knots_of_the_table() {
             panic!("short line {line}");
         };
         let plan = Plan::read_nested([leads, bights, nests, lands], "1", run).unwrap();
-        let mut seen = Vec::new();
-        for detail in Detail::ALL {
-            for at_once in [AtOnce::UpTo(2), AtOnce::WholeLeg] {
-                let script = Script::new(plan.clone(), at_once);
-                for words in in_words(detail) {
-                    let tag = words.tag().to_string();
-                    for rims in GROUNDS {
-                        let said = |step: Step| {
-                            let said = words.say(&on(&step, rims)).to_string();
-                            as_on_a_tube(&tag, rims.into(), &said).unwrap()
-                        };
-                        let is_tying =
-                            |step: &Step| matches!(step.what, What::Begin(_) | What::Lay(_));
-                        let said: Vec<String> = script.steps().filter(is_tying).map(said).collect();
-                        let document = heard::document(&tag, &said, depth(detail));
-                        let document =
-                            document.unwrap_or_else(|why| panic!("{tag} {rims:?} {line}: {why}"));
-                        if seen.contains(&document) {
-                            continue;
-                        }
-                        let diagram = Diagram::of_lead_pass(&document).unwrap();
-                        seen.push(document);
-                        assert_eq!(diagram.strands().to_string(), row[6], "{line}");
-                        assert_eq!(diagram.crossings().to_string(), row[8], "{line}");
-                        assert_eq!(diagram.determinant().to_string(), row[9], "{line}");
-                    }
-                }
-            }
+        for diagram in diagrams(&plan) {
+            assert_eq!(diagram.strands().to_string(), row[6], "{line}");
+            assert_eq!(diagram.crossings().to_string(), row[8], "{line}");
+            assert_eq!(diagram.determinant().to_string(), row[9], "{line}");
         }
         tied += 1;
     }

@@ -172,20 +172,18 @@ impl Laying {
         }
     }
 
-    /// Whether a pass may begin elsewhere than at the strands' own pins.
-    fn is_begun_aside(&self, pass: u16) -> bool {
-        let start = self.starts.get(usize::from(pass).wrapping_sub(1));
-        start.is_some_and(|start| *start > 0)
-    }
-
     /// How many rounds past the strand's own pin a pass of it begins.
     pub fn start(&self, pass: u16, strand: u16) -> u16 {
-        let index = usize::from(pass).checked_sub(1);
-        let start = index.and_then(|index| self.starts.get(index)).copied();
-        match start {
-            Some(start) if start > 0 => start % (self.knot.legs_of(strand) / 2),
-            _ => 0,
+        match self.asked_start(pass) {
+            0 => 0,
+            start => start % (self.knot.legs_of(strand) / 2),
         }
+    }
+
+    /// The same as it was asked for: it may go beyond the rounds of a strand.
+    fn asked_start(&self, pass: u16) -> u16 {
+        let start = self.starts.get(usize::from(pass).wrapping_sub(1));
+        start.copied().unwrap_or_default()
     }
 
     /// The knot that is laid.
@@ -292,10 +290,9 @@ impl Laying {
     #[inline]
     pub fn cords_of(&self, leg: Leg, pass_leg: PassLeg) -> u16 {
         // Asked of every crossing: most passes begin where the others do, and count as the knot does.
-        let laid_as = if self.is_begun_aside(pass_leg.pass) {
-            self.pass_leg_of(pass_leg.pass, leg).leg
-        } else {
-            leg.number
+        let laid_as = match self.asked_start(pass_leg.pass) {
+            0 => leg.number,
+            _ => self.pass_leg_of(pass_leg.pass, leg).leg,
         };
         let earlier_leg = laid_as < pass_leg.leg;
         match self.order {

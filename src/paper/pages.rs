@@ -3,7 +3,7 @@
 use crate::bench::{Layout, Millimetres, Tube, pinning};
 use crate::guide::{Plan, Script, Step, What};
 use crate::picture::sheet::{
-    BoardSheet, Paper, Sheet, SheetPage, StageSheet, StripSheet, StripTexts,
+    BoardSheet, Laid, Paper, Sheet, SheetPage, StageSheet, StripSheet, StripTexts,
 };
 use crate::picture::{Subject, View};
 use crate::words::Words;
@@ -46,10 +46,10 @@ pub fn strip(
     let join = move |page| words.strip_join(page);
     let foot = move |page, pages| of_feet.sheet_page(page, pages);
     if let Some(board) = board_sheet(plan, layout) {
-        return Box::new(board.on(paper, texts, join, foot));
+        return Box::new(Laid::on(board, paper, texts, join, foot));
     }
     let strips = StripSheet::new(tube, layout, rows_apart(plan), plan.hand);
-    Box::new(strips.on(paper, texts, join, foot))
+    Box::new(Laid::on(strips, paper, texts, join, foot))
 }
 
 /// The sheet of a board, where the pins of a plan stand on one.

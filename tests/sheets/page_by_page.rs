@@ -11,8 +11,8 @@ use marlinspeak::guide::{Labour, Plan};
 use marlinspeak::knot::Hand;
 use marlinspeak::paper::{self, Pupils};
 use marlinspeak::picture::sheet::{
-    BoardSheet, Card, CardEnd, CardParts, CardRow, CardSheet, LegLine, ListPart, ListSheet, Paper,
-    PdfError, Sheet, StripTexts, write_pdf,
+    BoardSheet, Card, CardEnd, CardParts, CardRow, CardSheet, Laid, LegLine, ListPart, ListSheet,
+    Paper, PdfError, Sheet, StripTexts, write_pdf,
 };
 use marlinspeak::picture::{Moment, Scene, Subject, View, Viewport};
 use marlinspeak::words::Words;
@@ -183,7 +183,13 @@ fn kinds(words: &Words) -> Vec<(&'static str, Box<dyn Sheet>)> {
         ),
         (
             "board",
-            Box::new(BoardSheet::new(&board, 2.7, Hand::Right).on(Paper::A4, texts, join, foot)),
+            Box::new(Laid::on(
+                BoardSheet::new(&board, 2.7, Hand::Right),
+                Paper::A4,
+                texts,
+                join,
+                foot,
+            )),
         ),
         ("list", Box::new(list.on(Paper::Letter, foot))),
     ]

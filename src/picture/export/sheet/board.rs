@@ -5,7 +5,7 @@ use std::ops::ControlFlow;
 use super::page::{Anchor, Paper, SheetPage, Spot};
 use super::pages::{PageTaker, Sheet};
 use super::strip::{EDGE, FOOT, bar, cautions, heading};
-use super::strip_part::{Laid, MARGIN, OVERLAP, StripTexts, count, pages_over};
+use super::strip_part::{Laid, MARGIN, OVERLAP, count, pages_over};
 use crate::bench::{Board, Circle};
 use crate::knot::Hand;
 use crate::picture::draw::{self, Paint, Role, Weight};
@@ -90,28 +90,6 @@ impl BoardSheet {
         across * down
     }
 
-    /// The sheet on this paper. `join` gives the words on the line where the page of that number is to be
-    /// laid, `foot` the line at the foot of a page from its number and how many there are.
-    pub const fn on<J, F>(
-        self,
-        paper: Paper,
-        texts: StripTexts,
-        join: J,
-        foot: F,
-    ) -> Laid<Self, J, F>
-    where
-        J: Fn(usize) -> String,
-        F: Fn(usize, usize) -> String,
-    {
-        Laid {
-            of: self,
-            paper,
-            texts,
-            join,
-            foot,
-        }
-    }
-
     fn draw(&self, page: &mut SheetPage, tile: &Tile) {
         for way in &self.ways {
             tile.line(page, Role::ToCome, 0.25, way.iter().copied());
@@ -185,9 +163,7 @@ where
                 }
                 cautions(&mut page, texts, EDGE + room[1] + 10.5);
                 bar(&mut page, texts);
-                let at = (page.width - MARGIN, page.height - MARGIN + 4.0);
-                let text = (self.foot)(number, pages);
-                page.write(&text, 3.4, Weight::Regular, Anchor::End, at);
+                self.write_foot(&mut page, number, pages);
                 take(page)?;
             }
         }

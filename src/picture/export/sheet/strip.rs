@@ -164,28 +164,6 @@ impl StripSheet {
     fn goes_over(length: f32, paper: Paper) -> usize {
         pages_over(length, window(paper))
     }
-
-    /// The strips on this paper. `join` gives the words on the line where the page of that number is to be
-    /// laid, `foot` the line at the foot of a page from its number and how many there are.
-    pub const fn on<J, F>(
-        self,
-        paper: Paper,
-        texts: StripTexts,
-        join: J,
-        foot: F,
-    ) -> Laid<Self, J, F>
-    where
-        J: Fn(usize) -> String,
-        F: Fn(usize, usize) -> String,
-    {
-        Laid {
-            of: self,
-            paper,
-            texts,
-            join,
-            foot,
-        }
-    }
 }
 
 /// Each page is on its side: both strips on each, or where they are too high for that all of the top one
@@ -240,9 +218,7 @@ where
                 }
                 cautions(&mut page, texts, part.edge - BELOW[0] + BELOW[1]);
                 bar(&mut page, texts);
-                let at = (page.width - MARGIN, page.height - MARGIN + 4.0);
-                let text = (self.foot)(number, count);
-                page.write(&text, 3.4, Weight::Regular, Anchor::End, at);
+                self.write_foot(&mut page, number, count);
                 take(page)?;
                 from += window(paper) - OVERLAP;
             }

@@ -41,10 +41,33 @@ pub struct Laid<S, J, F> {
     pub(super) of: S,
     pub(super) paper: Paper,
     pub(super) texts: StripTexts,
-    /// Gives the words on the line where the page of that number is to be laid.
     pub(super) join: J,
-    /// Gives the line at the foot of a page from its number and how many there are.
-    pub(super) foot: F,
+    foot: F,
+}
+
+impl<S, J, F> Laid<S, J, F>
+where
+    J: Fn(usize) -> String,
+    F: Fn(usize, usize) -> String,
+{
+    /// A sheet on this paper. `join` gives the words on the line where the page of that number is to be
+    /// laid, `foot` the line at the foot of a page from its number and how many there are.
+    pub const fn on(of: S, paper: Paper, texts: StripTexts, join: J, foot: F) -> Self {
+        Self {
+            of,
+            paper,
+            texts,
+            join,
+            foot,
+        }
+    }
+
+    /// Writes the line at the foot of a page, of so many.
+    pub(super) fn write_foot(&self, page: &mut SheetPage, number: usize, count: usize) {
+        let at = (page.width - MARGIN, page.height - MARGIN + 4.0);
+        let text = (self.foot)(number, count);
+        page.write(&text, 3.4, Weight::Regular, Anchor::End, at);
+    }
 }
 
 /// Room left on every side of a page: printers leave more or less of it white.
