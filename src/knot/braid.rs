@@ -179,7 +179,8 @@ impl Knot {
 
     /// Closed paths in the knot; see [`Lattice::strands`].
     pub const fn strands(&self) -> u16 {
-        self.lattice.strands()
+        let last = self.nests[self.nests.len() - 1];
+        last.before + last.strands
     }
 
     /// Rows of crossings between the rims: of a plain knot leads − 1.
@@ -205,7 +206,7 @@ impl Knot {
 
     /// Legs that a strand makes in one pass.
     pub fn legs_of(&self, strand: u16) -> u16 {
-        2 * (self.bights() / self.nest_of(strand).strands)
+        self.nest_of(strand).legs(self.bights())
     }
 
     /// Legs of one pass that come before the first of this strand.
@@ -287,11 +288,12 @@ impl Knot {
     /// The leg with this number along this strand, or `None` when there is no such strand or
     /// leg.
     pub fn leg(&self, strand: u16, number: u16) -> Option<Leg> {
-        if !(1..=self.strands()).contains(&strand) || !(1..=self.legs_of(strand)).contains(&number)
-        {
+        let nest = self.nest_of(strand);
+        let is_there = (1..=self.strands()).contains(&strand)
+            && (1..=nest.legs(self.bights())).contains(&number);
+        if !is_there {
             return None;
         }
-        let nest = self.nest_of(strand);
         let (bights, leads) = (u32::from(self.bights()), u32::from(nest.leads));
         let round = u32::from((number - 1) / 2);
         #[expect(

@@ -75,6 +75,17 @@ impl Nest {
         self.before + own + 1
     }
 
+    /// Legs that each of its cords makes in one pass, of so many bights.
+    pub(super) const fn legs(self, bights: u16) -> u16 {
+        // Mostly there is one cord, and a division takes long.
+        let rounds = if self.strands == 1 {
+            bights
+        } else {
+            bights / self.strands
+        };
+        2 * rounds
+    }
+
     /// Whether its cords pass this row of crossings between their pins.
     pub(super) const fn passes(self, row: u16) -> bool {
         self.heights[0] < row && row < self.heights[1]

@@ -265,24 +265,24 @@ impl Laying {
         if legs_before >= self.legs() {
             return None;
         }
-        let passes = u32::from(self.passes);
         let in_nest = 2 * u32::from(self.knot.bights());
         // The pass, when all strands have one before the next, and what is left within it.
         let (pass, left, in_turn) = match self.order {
             LayingOrder::PassByPass => {
-                let in_pass = self.knot.lattice().legs();
-                (legs_before / in_pass, legs_before % in_pass, 1)
+                let (pass, left) = divided(legs_before, self.knot.lattice().legs());
+                (pass, left, 1)
             }
-            LayingOrder::StrandByStrand => (0, legs_before, passes),
+            LayingOrder::StrandByStrand => (0, legs_before, u32::from(self.passes)),
         };
-        let nest = self.knot.nests()[(left / (in_nest * in_turn)) as usize];
-        let left = left % (in_nest * in_turn);
-        let legs = in_nest / u32::from(nest.strands);
-        let (strand, left) = (left / (legs * in_turn), left % (legs * in_turn));
+        let (row, left) = divided(left, in_nest * in_turn);
+        let nest = self.knot.nests()[row as usize];
+        let legs = u32::from(nest.legs(self.knot.bights()));
+        let (strand, left) = divided(left, legs * in_turn);
+        let (later, left) = divided(left, legs);
         Some(PassLeg {
-            pass: (pass + left / legs) as u16 + 1,
+            pass: (pass + later) as u16 + 1,
             strand: nest.before + strand as u16 + 1,
-            leg: (left % legs) as u16 + 1,
+            leg: left as u16 + 1,
         })
     }
 
@@ -337,5 +337,15 @@ impl Laying {
         }
         let met = self.crossings(pass_leg).count();
         u16::try_from(met).unwrap_or(u16::MAX)
+    }
+}
+
+/// How many times `whole` goes into `number`, and what is left. Mostly it does not go into it at all,
+/// and a division takes long.
+const fn divided(number: u32, whole: u32) -> (u32, u32) {
+    if number < whole {
+        (0, number)
+    } else {
+        (number / whole, number % whole)
     }
 }
