@@ -62,23 +62,43 @@ fn in_mind(hands: &mut Hands, cover: &str) {
 const SINGLE: Option<[&str; 3]> = Some(["5", "7", "1"]);
 const DOUBLED: Option<[&str; 3]> = Some(["5", "7", "2"]);
 
-const MAT: [(SetupField, &str); 2] = [(SetupField::Mat, "150:40"), (SetupField::Cord, "6")];
-const KNOB: [(SetupField, &str); 3] = [
-    (SetupField::Ball, "40"),
-    (SetupField::InPlace, "yes"),
-    (SetupField::Cord, "3"),
-];
-const RAIL: [(SetupField, &str); 4] = [
-    (SetupField::Object, "34:26"),
-    (SetupField::Cover, "60"),
-    (SetupField::InPlace, "yes"),
-    (SetupField::Cord, "3.5"),
-];
+/// What is covered, by its place among the answers; whether the knot is tied in place, where that is asked;
+/// and what is typed.
+type Ask = (usize, Option<bool>, &'static [(SetupField, &'static str)]);
 
-/// Asks for what covers this.
-fn ask_for(hands: &mut Hands, what: &[(SetupField, &str)]) {
+const RAIL: Ask = (
+    1,
+    Some(true),
+    &[
+        (SetupField::Object, "34:26"),
+        (SetupField::Cover, "60"),
+        (SetupField::Cord, "3.5"),
+    ],
+);
+const KNOB: Ask = (
+    2,
+    Some(true),
+    &[(SetupField::Object, "40"), (SetupField::Cord, "3")],
+);
+const MAT: Ask = (
+    3,
+    None,
+    &[(SetupField::Object, "150:40"), (SetupField::Cord, "6")],
+);
+
+/// Asks for what covers this, by keys, and sees that there is such a knot.
+fn ask_for(hands: &mut Hands, (covered, in_place, typed): Ask) {
     letter(hands, "p");
-    for (field, typed) in what {
+    for _ in 0..covered {
+        hands.press(Named::ArrowRight);
+    }
+    if in_place.is_some() {
+        hands.press(Named::Tab);
+    }
+    if in_place == Some(true) {
+        hands.press(Named::ArrowRight);
+    }
+    for (field, typed) in typed {
         hands.tell(Message::planned(*field, typed));
     }
 }
@@ -86,7 +106,7 @@ fn ask_for(hands: &mut Hands, what: &[(SetupField, &str)]) {
 /// Takes the first knot that is offered, and ties some of its legs.
 fn tie_some(hands: &mut Hands) {
     hands.press(Named::Enter);
-    for _ in 0..120 {
+    for _ in 0..200 {
         on(hands, 1);
         let is_under_way = hands.session().walk().is_some_and(|walk| {
             let step = walk.script().step(walk.place());
@@ -96,9 +116,10 @@ fn tie_some(hands: &mut Hands) {
             })
         });
         if is_under_way {
-            break;
+            return;
         }
     }
+    panic!("no knot was offered, or none is tied");
 }
 
 const LOOKS: &[Look] = &[
@@ -234,17 +255,17 @@ const LOOKS: &[Look] = &[
             }
         }
     }),
-    ("28-mat-offer", None, |hands| ask_for(hands, &MAT)),
+    ("28-mat-offer", None, |hands| ask_for(hands, MAT)),
     ("28-mat", None, |hands| {
-        ask_for(hands, &MAT);
+        ask_for(hands, MAT);
         tie_some(hands);
     }),
     ("28-knob", None, |hands| {
-        ask_for(hands, &KNOB);
+        ask_for(hands, KNOB);
         tie_some(hands);
     }),
     ("28-tapered-rail", None, |hands| {
-        ask_for(hands, &RAIL);
+        ask_for(hands, RAIL);
         tie_some(hands);
     }),
     ("29-large", Some(["21", "40", "2"]), |hands| on(hands, 60)),

@@ -17,6 +17,7 @@ use iced::window::RedrawRequest;
 use marlinspeak::guide::Plan;
 use marlinspeak::knot::PassLeg;
 use marlinspeak::picture::{DisplayList, Moment, Role, Scene, Subject, View, Viewport};
+use marlinspeak::session::Walk;
 use marlinspeak::settings::Settings;
 use tempfile::TempDir;
 
@@ -247,6 +248,19 @@ fn a_leg_that_is_taken_back_lies_still() {
     // Laid once more, it goes in.
     hands.press(Key::Named(Named::PageUp));
     assert!(!Watched::open(WINDOW).paint_all(&hands).0.is_empty());
+}
+
+/// What is offered to be taken back is in the picture before it is: not the leg that is still to be laid.
+#[test]
+fn where_something_is_wrong_the_picture_shows_the_leg_that_is_offered_to_be_taken_back() {
+    let (_folder, mut hands) = at_a_leg_of_four(Settings::default());
+    let subject = |hands: &Hands| hands.session().walk().and_then(Walk::subject);
+    let to_lay = subject(&hands);
+    letter(&mut hands, "w");
+    let offered = subject(&hands);
+    assert_ne!(offered, to_lay);
+    next(&mut hands);
+    assert_eq!(offered, subject(&hands));
 }
 
 #[test]

@@ -319,6 +319,27 @@ fn no_tie_that_waits_is_cut_on_the_first_screen() {
     }
 }
 
+/// What is told of the others that wait stands above the ways that lead on, however long the words are.
+#[test]
+fn the_count_of_other_ties_lies_on_nothing_in_the_smallest_window() {
+    let size = Size::new(800.0, 480.0);
+    for tag in tags() {
+        let folder = TempDir::new().unwrap();
+        let plan = |bights: u16| Plan::read("5", &bights.to_string(), "1", "1").unwrap();
+        for bights in 6..12 {
+            drop(Hands::open(folder.path(), Some(plan(bights))).ties());
+        }
+        let under = Plan::read("5", "7", "1", "uouo").unwrap();
+        drop(Hands::open(folder.path(), Some(under)).ties());
+        let hands = Hands::open_in(words(&tag), folder.path(), None, Settings::default());
+        let mut screen = hands.screen(size);
+        let more = words(&tag).ties_on_shelf(6);
+        let told = in_sight(&mut screen, size, &more).unwrap_or_else(|| panic!("{tag}: {more}"));
+        let ways = screen.find(selector::id("way-course")).unwrap().bounds();
+        assert!(told.y + told.height <= ways.y, "{tag}: {told:?} {ways:?}");
+    }
+}
+
 /// A tie with a tube, a cord and an object, from its bag on.
 fn rigged(hands: &mut Hands) {
     hands.press(Key::Character("p".into()));

@@ -251,7 +251,7 @@ fit-section = { $section ->
         [single] Einfach
         [doubled] Doppelt
         [tripled] Dreifach
-        [interwoven] Durcheinander gefädelt, zwei Buchten ineinander
+        [interwoven] Verflochten, zwei Buchten ineinander
         [near] Etwas kürzer oder länger als { $cover }
         [hampered] Mühsam auf diesem Rohr
        *[further] { $ground ->

@@ -3,7 +3,7 @@
 # A knot on its card: its few figures, a short line each. Beispiel: verdeckt 86 %
 plan-card-size = { $width }, { $time }
 plan-card-hides = verdeckt { $hides } %
-plan-card-tucks = { $tucks }-mal durchstecken
+plan-card-tucks = { $tucks }-mal stecken
 plan-card-cord = { $long } Schnur
 
 # In an empty field. Beispiel: etwa 30 mm

@@ -619,7 +619,7 @@ lay-say-clear-teach = Noch liegt nichts im Weg.
 # Example: Dann um Kopf-Stift 6.
 # Example: Außen um die Bucht.
 lay-say-landing = { $landing ->
-        [on-the-way] Halte deine dort fest.
+        [on-the-way] Halte deine Schnur dort fest.
         [inside] Innen in der Bucht.
         [outside] Außen um die Bucht.
         [home-and-on] Zurück am Anfang: Geh über das hängende Ende und weiter um den { -pin }.
@@ -643,7 +643,7 @@ lay-say-landing-brief = { $landing ->
     }
 
 lay-say-landing-teach = { $landing ->
-        [on-the-way] Halte deine dort fest.
+        [on-the-way] Halte deine Schnur dort fest.
         [inside] Innen in der Bucht.
         [outside] Außen um die Bucht.
         [home-and-on] Zurück am Anfang: Geh über das hängende Ende und weiter um den { -pin }.
@@ -735,12 +735,12 @@ lay-show-note-on = { $share ->
 lay-show-note = { $landing ->
         [on-the-way] { $part ->
             [1] { $turns ->
-                [0] Halt deine dort fest
-                [one] Im Ganzen einmal { -round-it }. Halt deine dort fest
-                [2] Im Ganzen zweimal { -round-it }. Halt deine dort fest
-               *[other] Im Ganzen { $turns }-mal { -round-it }. Halt deine dort fest
+                [0] Halt deine Schnur dort fest
+                [one] Im Ganzen einmal { -round-it }. Halt deine Schnur dort fest
+                [2] Im Ganzen zweimal { -round-it }. Halt deine Schnur dort fest
+               *[other] Im Ganzen { $turns }-mal { -round-it }. Halt deine Schnur dort fest
             }
-           *[other] Halt deine dort fest
+           *[other] Halt deine Schnur dort fest
         }
         [inside] { $heading ->
             [falling] Innen in der Bucht an { -bottom } { $to }

@@ -7,7 +7,7 @@ batch-piece = { $stick ->
            *[other] pieza { $number } de { $of }
         }
     }{ $named ->
-        [yes] , pedido «{ $order }»
+        [yes] , encargo «{ $order }»
        *[no] { "" }
     }
 batch-piece-begun = { $stick ->
@@ -17,7 +17,7 @@ batch-piece-begun = { $stick ->
            *[other] Pieza { $number } de { $of }
         }
     }{ $named ->
-        [yes] , pedido «{ $order }»
+        [yes] , encargo «{ $order }»
        *[no] { "" }
     }.
 batch-tube-stands = El tubo sigue como estaba, así que solo queda cortar el cabo. Si no es así, vuelve atrás desde aquí.
@@ -46,7 +46,7 @@ batch-piece-done = { $stick ->
            *[no] la pieza { $following }
         }; L anota lo que se ha gastado.
        *[no] { $rest ->
-            [yes] { " " }Al nudo siguiente lleva el pedido.
+            [yes] { " " }Al nudo siguiente lleva el encargo.
            *[no] { $of ->
                 [0] { "" }
                *[other] { " " }Era la última.
@@ -55,10 +55,10 @@ batch-piece-done = { $stick ->
     }
 batch-all-tied = De la pieza { $piece } están hechas las { $of }.
 batch-pieces-number = --pieces toma un número entero de 2 a { $most } y «{ $given }» no lo es: prueba con --pieces 10.
-batch-order-or-knot = Un pedido ya tiene sus nudos: da o --from-order o un nudo.
+batch-order-or-knot = Un encargo ya tiene sus nudos: da o --from-order o un nudo.
 batch-pieces-what = --pieces necesita un nudo que tejer tantas veces: añade --leads y --bights.
-batch-piece-what = --piece es de un pedido: añade --from-order con su nombre.
+batch-piece-what = --piece es de un encargo: añade --from-order con su nombre.
 key-next-piece = pieza siguiente
 help-tie-pieces = Tejer tantas piezas, una tras otra, de 2 a 999
-help-tie-order = El nudo siguiente de un pedido, como lo nombra «order list»
-help-tie-piece = La pieza del pedido, por su número [si falta: la primera de la que quedan por tejer]
+help-tie-order = El nudo siguiente de un encargo, como lo nombra «order list»
+help-tie-piece = La pieza del encargo, por su número [si falta: la primera de la que quedan por tejer]

@@ -492,7 +492,7 @@ option-number = { $option } lleva un número entero de { $least } a { $most } y 
 ## The plan screen
 
 plan-heading = ¿Qué vas a cubrir?
-plan-measure-across = de lado a lado
+plan-measure-across = a través
 plan-measure-round = alrededor
 plan-object = Su diámetro
 plan-girth = Su contorno

@@ -1,10 +1,10 @@
-# Fichas para un curso, y un pedido en papel.
+# Fichas para un curso, y un encargo en papel.
 
 help-sheet-class = Hacer una ficha en letra grande para cada alumno, todas en un PDF, y al lado la imagen en movimiento para mostrarla
 help-class-copies = Tantas fichas, cada una con un número, de 1 a 99
 help-class-names = Una ficha para cada uno de estos, con el nombre en cada página: «Ada,Ben»
-help-sheet-order = Hacer de un pedido una lista para comprar, preparar la bolsa y tejer
-help-sheet-order-what = El pedido, como lo nombra «order list», o su archivo
+help-sheet-order = Hacer de un encargo una lista para comprar, preparar la bolsa y tejer
+help-sheet-order-what = El encargo, como lo nombra «order list», o su archivo
 class-who = ¿Para quién son las fichas? Da cuántas son, por ejemplo --copies 12, o los nombres, por ejemplo --names Ada,Ben.
 class-copies-or-names = Las fichas se cuentan con --copies o se nombran con --names: da solo uno de los dos.
 class-copies = --copies toma un número entero de 1 a { $most } y «{ $given }» no lo es: prueba con --copies 12.

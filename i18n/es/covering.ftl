@@ -55,7 +55,7 @@ ask-mat-tube = Un salvamanteles se hace plano sobre una tabla y no lleva { $aski
     }: quita eso.
 
 ask-mat-in-place = Un salvamanteles se hace siempre donde se queda, en su tabla: quita --in-place.
-order-not-on-stick = Ni un salvamanteles ni una bola van en un palo con otros nudos: quita el largo del palo, o pon esta pieza en un pedido aparte.
+order-not-on-stick = Ni un salvamanteles ni una bola van en un palo con otros nudos: quita el largo del palo, o pon esta pieza en un encargo aparte.
 
 ## The knots that fit
 

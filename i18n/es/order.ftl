@@ -1,4 +1,4 @@
-# Pedidos: varias piezas para un cliente o varios nudos en un palo; qué comprar, qué meter en la bolsa,
+# Encargos: varias piezas para un cliente o varios nudos en un palo; qué comprar, qué meter en la bolsa,
 # cuánto se tarda.
 
 order-heading = { $named ->
@@ -70,8 +70,8 @@ order-in-piece = Pieza { $number }{ $named ->
         [yes] , «{ $name }»
        *[no] { "" }
     }:
-order-no-pieces = El pedido no tiene piezas: añade una, con ramales, senos, cabo y tubo.
-order-too-many = Un pedido tiene { $most } piezas como mucho y este tiene { $given }: haz dos pedidos.
+order-no-pieces = El encargo no tiene piezas: añade una, con ramales, senos, cabo y tubo.
+order-too-many = Un encargo tiene { $most } piezas como mucho y este tiene { $given }: haz dos encargos.
 order-count = Cuántas de una pieza es un número entero de 1 a { $most } y «{ $given }» no lo es: da uno, por ejemplo 10.
 order-length = { $asking ->
         [gap] El hueco delante del nudo
@@ -94,44 +94,44 @@ order-length = { $asking ->
     }.
 order-waste = La merma es un número de 0 a { $most } por ciento y «{ $given }» no lo es: da uno, por ejemplo 5.
 order-field-unknown = { $piece ->
-        [0] El pedido
+        [0] El encargo
        *[other] La pieza { $piece }
     } tiene «{ $given }», que no significa nada: usa { $known }.
 order-text-long = { $piece ->
-        [0] En el pedido
+        [0] En el encargo
        *[other] En la pieza { $piece }
     } «{ $field }» tiene más de { $most } caracteres: hazlo más corto.
-order-none-of-name = No hay ningún pedido «{ $given }»: «marlinspeak order list» nombra los que hay.
-order-piece-none = El pedido no tiene la pieza { $given }: tiene { $known }.
+order-none-of-name = No hay ningún encargo «{ $given }»: «marlinspeak order list» nombra los que hay.
+order-piece-none = El encargo no tiene la pieza { $given }: tiene { $known }.
 
 order-kept = Guardado como { $id }.
-order-deleted = El pedido { $id } está borrado; «marlinspeak order undo { $id }» lo recupera.
-order-undone = El pedido { $id } está de vuelta.
-orders-none = No hay pedidos guardados en { $folder }.
+order-deleted = El encargo { $id } está borrado; «marlinspeak order undo { $id }» lo recupera.
+order-undone = El encargo { $id } está de vuelta.
+orders-none = No hay encargos guardados en { $folder }.
 orders-backed-up = { $orders ->
         [0] { "" }
-        [one] También está 1 pedido.
-       *[other] También están { $orders } pedidos.
+        [one] También está 1 encargo.
+       *[other] También están { $orders } encargos.
     }
 orders-came = { $orders ->
         [0] { "" }
-        [one] También ha llegado 1 pedido.
-       *[other] También han llegado { $orders } pedidos.
+        [one] También ha llegado 1 encargo.
+       *[other] También han llegado { $orders } encargos.
     }
 
 ## The screen
 
 orders-heading = { $orders ->
-        [0] Aún no hay pedidos
-        [one] 1 pedido
-       *[other] { $orders } pedidos
+        [0] Aún no hay encargos
+        [one] 1 encargo
+       *[other] { $orders } encargos
     }.
-orders-being-read = Se están leyendo los pedidos.
-orders-not-read = No se han podido leer los pedidos.
-orders-empty = Un pedido es una lista de nudos para un cliente o en un palo, con lo que hay que comprar. Pulsa N para empezar uno.
-orders-no-place = No hay carpeta donde guardar los pedidos: arregla lo que se dijo de ella al empezar y vuelve a abrir el programa.
-order-keys-none = N empieza un pedido.
-order-keys-list = N empieza un pedido, siguiente abre el que toca, B en su página teje de él.
+orders-being-read = Se están leyendo los encargos.
+orders-not-read = No se han podido leer los encargos.
+orders-empty = Un encargo es una lista de nudos para un cliente o en un palo, con lo que hay que comprar. Pulsa N para empezar uno.
+orders-no-place = No hay carpeta donde guardar los encargos: arregla lo que se dijo de ella al empezar y vuelve a abrir el programa.
+order-keys-none = N empieza un encargo.
+order-keys-list = N empieza un encargo, siguiente abre el que toca, B en su página teje de él.
 order-keys-order = Siguiente cambia una línea o abre una pieza, A añade una pieza, B teje la que sigue.
 order-keys-piece = Siguiente cambia una línea, B teje la que sigue.
 order-piece-heading = Pieza { $number }{ $named ->
@@ -139,7 +139,7 @@ order-piece-heading = Pieza { $number }{ $named ->
        *[no] { "" }
     }.
 order-label = { $field ->
-        [name] Nombre del pedido
+        [name] Nombre del encargo
         [stick] Largo del palo en que van todos
         [spool] Cabo de una bobina
         [waste] Merma en por ciento
@@ -162,23 +162,23 @@ order-entry = { $label }: { $filled ->
     }
 order-is-deleted = Borrado. U lo recupera.
 order-is-back = Está de vuelta.
-order-piece-gone = Esa pieza ya no está en el pedido: no se ha cambiado nada.
+order-piece-gone = Esa pieza ya no está en el encargo: no se ha cambiado nada.
 order-piece-done = De esta pieza están hechas todas.
 order-nothing-deleted = No hay nada borrado que pueda volver.
-key-orders = pedidos
-key-new-order = pedido nuevo
+key-orders = encargos
+key-new-order = encargo nuevo
 key-add-piece = añadir una pieza
 key-tie-next-piece = tejer la que sigue
 key-open-or-change = abrir o cambiar
 
 help-orders = Varias piezas a la vez: qué comprar, qué meter en la bolsa, horas, precio; guardado mientras las tejes
-help-order-list = Nombrar los pedidos guardados, los más nuevos primero
-help-order-show = Decir en qué queda un pedido
-help-order-plan = Decir en qué queda el pedido de un archivo, sin guardar nada
-help-order-keep = Guardar el pedido de un archivo, o ponerlo en el lugar de uno guardado
-help-order-delete = Borrar un pedido
-help-order-undo = Recuperar un pedido borrado
-help-order-name = El pedido, como lo nombra «order list»
-help-order-file = El pedido como documento JSON, o - para la entrada estándar
-help-order-as = El pedido que le deja su sitio
+help-order-list = Nombrar los encargos guardados, los más nuevos primero
+help-order-show = Decir en qué queda un encargo
+help-order-plan = Decir en qué queda el encargo de un archivo, sin guardar nada
+help-order-keep = Guardar el encargo de un archivo, o ponerlo en el lugar de uno guardado
+help-order-delete = Borrar un encargo
+help-order-undo = Recuperar un encargo borrado
+help-order-name = El encargo, como lo nombra «order list»
+help-order-file = El encargo como documento JSON, o - para la entrada estándar
+help-order-as = El encargo que le deja su sitio
 value-order = PEDIDO

@@ -13,7 +13,7 @@ first-start-say = ¿Hacemos juntos el primero? Necesitas un tubo con cinco clavi
 
 ## The start screen
 
-start-heading = ¿Qué quieres cubrir?
+start-heading = ¿Qué vas a cubrir?
 start-by-numbers = O di el nudo por sus números
 start-leads = Ramales
 start-bights = Senos

@@ -644,7 +644,7 @@ lay-say-clear-teach = Aún no hay nada que cruzar.
 # Ejemplo: Rodea la clavija 6 de la cabeza.
 # Ejemplo: Por fuera del bucle.
 lay-say-landing = { $landing ->
-        [on-the-way] Sujeta el tuyo ahí.
+        [on-the-way] Sujeta ahí tu cabo.
         [inside] Por dentro del bucle.
         [outside] Por fuera del bucle.
         [home-and-on] De vuelta al principio: encima de la cola, y sigue.
@@ -668,7 +668,7 @@ lay-say-landing-brief = { $landing ->
     }
 
 lay-say-landing-teach = { $landing ->
-        [on-the-way] Sujeta el tuyo ahí.
+        [on-the-way] Sujeta ahí tu cabo.
         [inside] Por dentro del bucle.
         [outside] Por fuera del bucle.
         [home-and-on] De vuelta al principio: encima de la cola, y sigue.
@@ -731,7 +731,7 @@ lay-one-note = { $over ->
        *[no] Levanta con el pasador y mete tu extremo
     }
 
-lay-show-clear = nada que cruzar
+lay-show-clear = aún nada que cruzar
 
 # What else the screen says of a lay step.
 # Ejemplo: Cerca de la mitad de la subida, justo tras la 3 del pie
@@ -760,12 +760,12 @@ lay-show-note-on = { $share ->
 lay-show-note = { $landing ->
         [on-the-way] { $part ->
             [1] { $turns ->
-                [0] Sujeta el tuyo ahí
-                [one] { -One-turn } en total. Sujeta el tuyo ahí
-                [2] Dos { -turns } en total. Sujeta el tuyo ahí
-               *[other] { $turns } { -turns } en total. Sujeta el tuyo ahí
+                [0] Sujeta ahí tu cabo
+                [one] { -One-turn } en total. Sujeta ahí tu cabo
+                [2] Dos { -turns } en total. Sujeta ahí tu cabo
+               *[other] { $turns } { -turns } en total. Sujeta ahí tu cabo
             }
-           *[other] Sujeta el tuyo ahí
+           *[other] Sujeta ahí tu cabo
         }
         [inside] { $heading ->
             [falling] Por dentro del bucle, en la { $to } { -of-bottom }

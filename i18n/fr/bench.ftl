@@ -489,8 +489,8 @@ option-number = { $option } demande un nombre entier de { $least } à { $most },
 ## The plan screen
 
 plan-heading = Qu’allez-vous couvrir ?
-plan-measure-across = de part en part
-plan-measure-round = tout autour
+plan-measure-across = en travers
+plan-measure-round = autour
 plan-object = Son diamètre
 plan-girth = Son tour
 plan-cover = Longueur à couvrir

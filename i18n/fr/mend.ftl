@@ -101,7 +101,7 @@ wrong-show-note = { $can-take-back ->
        *[no] Il n’y a rien à défaire
     }
 wrong-show-note-find = Retour : chercher où j’en suis
-wrong-show-note-elsewhere = H : la faute est ailleurs
+wrong-show-note-elsewhere = H : l’erreur est ailleurs
 wrong-show-note-leave = W : tout laisser en l’état
 
 # Taking a leg out again; the sentences of a step follow one another: this one, one for each

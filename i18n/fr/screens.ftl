@@ -4,7 +4,7 @@ app-title = Marlinspeak
 
 ## The very first start, where nothing was ever begun
 
-first-start-heading = Faisons-nous le premier ensemble ?
+first-start-heading = Et si nous faisions le premier ensemble ?
 first-start-what = Un bonnet turc est une tresse sans fin autour d’un cordage, d’une rambarde ou d’un manche. Ici, vous le faites de picot en picot sur un tube, étape par étape.
 first-start-needs = Il vous faut un tube avec cinq picots autour de chaque bout du nœud, et un mètre de cordon.
 first-start-begin = Faire le premier
@@ -13,7 +13,7 @@ first-start-say = Faisons-nous le premier ensemble ? Il vous faut un tube avec 
 
 ## The start screen
 
-start-heading = Que voulez-vous couvrir ?
+start-heading = Qu’allez-vous couvrir ?
 start-by-numbers = Ou nommez le nœud par ses nombres
 start-leads = Brins
 start-bights = Ganses

@@ -3,7 +3,7 @@
 ## The shelf screen
 
 shelf-heading = L’étagère
-shelf-empty = L’étagère est vide : chaque nœud commencé se range ici. Commençons-nous par le premier ?
+shelf-empty = L’étagère est vide : chaque nœud commencé se range ici. On commence par le premier ?
 shelf-empty-say = L’étagère est vide. Appuyez sur la barre d’espace pour commencer le premier nœud, ou sur échap pour revenir.
 
 # How a tie stands. $state: waiting, finished or away.

@@ -625,7 +625,7 @@ lay-say-clear-teach = Il n’y a encore rien à croiser.
 # Exemple : Contournez le picot de tête 6.
 # Exemple : En dehors de la ganse.
 lay-say-landing = { $landing ->
-        [on-the-way] Tenez le vôtre.
+        [on-the-way] Tenez-y votre cordon.
         [inside] En dedans de la ganse.
         [outside] En dehors de la ganse.
         [home-and-on] De retour au départ, enjambez le dormant et continuez.
@@ -649,7 +649,7 @@ lay-say-landing-brief = { $landing ->
     }
 
 lay-say-landing-teach = { $landing ->
-        [on-the-way] Tenez le vôtre.
+        [on-the-way] Tenez-y votre cordon.
         [inside] En dedans de la ganse.
         [outside] En dehors de la ganse.
         [home-and-on] De retour au départ, enjambez le dormant et continuez.
@@ -742,11 +742,11 @@ lay-show-note-on = { $share ->
 lay-show-note = { $landing ->
         [on-the-way] { $part ->
             [1] { $turns ->
-                [0] Tenez le vôtre
-                [one] 1 { -turn } en tout. Tenez le vôtre
-               *[other] { $turns } { -turns } en tout. Tenez le vôtre
+                [0] Tenez-y votre cordon
+                [one] 1 { -turn } en tout. Tenez-y votre cordon
+               *[other] { $turns } { -turns } en tout. Tenez-y votre cordon
             }
-           *[other] Tenez le vôtre
+           *[other] Tenez-y votre cordon
         }
         [inside] { $heading ->
             [falling] En dedans de la ganse, au { $to } { -of-bottom }

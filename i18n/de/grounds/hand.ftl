@@ -212,7 +212,7 @@ lay-say-way-on-teach = { $pass ->
        *[most] fast da
     }.
 lay-say-landing = { $landing ->
-        [on-the-way] Halte deine dort fest.
+        [on-the-way] Halte deine Schnur dort fest.
         [inside] Innen in der Bucht.
         [outside] Außen um die Bucht.
         [home-and-on] Zurück am Anfang: Geh über das hängende Ende und weiter.
@@ -233,7 +233,7 @@ lay-say-landing-brief = { $landing ->
        *[round] { "" }
     }
 lay-say-landing-teach = { $landing ->
-        [on-the-way] Halte deine dort fest.
+        [on-the-way] Halte deine Schnur dort fest.
         [inside] Innen in der Bucht.
         [outside] Außen um die Bucht.
         [home-and-on] Zurück am Anfang: Geh über das hängende Ende und weiter.
@@ -262,7 +262,7 @@ lay-show-note-on = { $share ->
        *[most] Der größte Teil des Weges
     }
 lay-show-note = { $landing ->
-        [on-the-way] Halt deine dort fest
+        [on-the-way] Halt deine Schnur dort fest
         [inside] Innen in der Bucht
         [outside] Außen um die Bucht
         [home-and-on] Zurück am Anfang: über das Ende und weiter

@@ -202,7 +202,7 @@ lay-say-way-on-teach = { $pass ->
        *[most] casi todo
     }.
 lay-say-landing = { $landing ->
-        [on-the-way] Sujeta el tuyo ahí.
+        [on-the-way] Sujeta ahí tu cabo.
         [inside] Por dentro del bucle.
         [outside] Por fuera del bucle.
         [home-and-on] De vuelta al principio: encima de la cola, y sigue.
@@ -223,7 +223,7 @@ lay-say-landing-brief = { $landing ->
        *[round] { "" }
     }
 lay-say-landing-teach = { $landing ->
-        [on-the-way] Sujeta el tuyo ahí.
+        [on-the-way] Sujeta ahí tu cabo.
         [inside] Por dentro del bucle.
         [outside] Por fuera del bucle.
         [home-and-on] De vuelta al principio: encima de la cola, y sigue.
@@ -252,7 +252,7 @@ lay-show-note-on = { $share ->
        *[most] La mayor parte del camino
     }
 lay-show-note = { $landing ->
-        [on-the-way] Sujeta el tuyo ahí
+        [on-the-way] Sujeta ahí tu cabo
         [inside] Por dentro del bucle
         [outside] Por fuera del bucle
         [home-and-on] De vuelta al principio: por encima de la cola, y sigue

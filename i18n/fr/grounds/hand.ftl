@@ -206,7 +206,7 @@ lay-say-way-on-teach = { $pass ->
        *[most] presque au bout
     }.
 lay-say-landing = { $landing ->
-        [on-the-way] Tenez le vôtre.
+        [on-the-way] Tenez-y votre cordon.
         [inside] En dedans de la ganse.
         [outside] En dehors de la ganse.
         [home-and-on] De retour au départ, enjambez le dormant et continuez.
@@ -227,7 +227,7 @@ lay-say-landing-brief = { $landing ->
        *[round] { "" }
     }
 lay-say-landing-teach = { $landing ->
-        [on-the-way] Tenez le vôtre.
+        [on-the-way] Tenez-y votre cordon.
         [inside] En dedans de la ganse.
         [outside] En dehors de la ganse.
         [home-and-on] De retour au départ, enjambez le dormant et continuez.
@@ -256,7 +256,7 @@ lay-show-note-on = { $share ->
        *[most] Presque à la fin
     }
 lay-show-note = { $landing ->
-        [on-the-way] Tenez le vôtre
+        [on-the-way] Tenez-y votre cordon
         [inside] En dedans de la ganse
         [outside] En dehors de la ganse
         [home-and-on] Au départ, enjambez le dormant et continuez

@@ -17,6 +17,10 @@ use crate::words::{GlossaryEntry, Remark, Spoken};
 
 /// The list of words.
 const LIST: &str = "words";
+/// The width of that list.
+const LIST_WIDTH: f32 = 250.0;
+/// Below this height the picture of a word stands beside what it means.
+const LOW: f32 = 420.0;
 
 /// How long each picture of a word stands.
 const STANDS: Duration = Duration::from_millis(700);
@@ -101,7 +105,8 @@ impl ScreenPage for State {
             .id(Id::new(LIST))
             .spacing(8)
             .height(Fill)
-            .width(FillPortion(1));
+            // The longest of the words, in any language, on one row.
+            .width(LIST_WIDTH);
         let meaning = responsive(|size| {
             let GlossaryEntry { word, meaning, .. } = &self.words[self.chosen];
             let large = (size.width.min(1.6 * size.height) / 14.0).clamp(30.0, 64.0);
@@ -110,9 +115,14 @@ impl ScreenPage for State {
                 text(meaning).size(large * 0.5).center(),
             ];
             let meaning = meaning.spacing(12).align_x(Center).width(Fill);
+            // Where it is low the picture has the whole height beside the words.
+            if size.height < LOW {
+                let meaning = container(scrollable(meaning).spacing(4)).width(FillPortion(3));
+                let picture = container(self.picture.view()).width(FillPortion(2));
+                return row![meaning, picture].spacing(16).height(Fill).into();
+            }
             column![meaning, self.picture.view()].spacing(16).into()
         });
-        let meaning = container(meaning).width(FillPortion(3));
         page.push(
             text(context.plainly("glossary-heading"))
                 .size(theme::HEADING)

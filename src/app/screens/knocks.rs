@@ -1,6 +1,6 @@
 //! Trying knocks: how loud it is, and each row that was taken, to find where the microphone should lie.
 
-use iced::widget::{column, container, progress_bar, text};
+use iced::widget::{column, progress_bar, text};
 use iced::{Center, Element, Fill, Task};
 
 use super::context::Context;
@@ -72,9 +72,7 @@ impl ScreenPage for State {
         let heading = text(words.plainly("knocks-heading", &[]))
             .size(theme::HEADING)
             .font(theme::BOLD);
-        let how = text(self.trial.opening(words).shown().to_owned())
-            .size(theme::BODY)
-            .center();
+        let how = text(self.trial.opening(words).shown().to_owned()).size(theme::BODY);
         let loud = self.trial.level().unwrap_or(STILL);
         let level = column![
             text(words.plainly("knocks-level", &[])).size(theme::SMALL),
@@ -91,11 +89,9 @@ impl ScreenPage for State {
             };
             row.into()
         });
-        let heart = column![how, level, column(rows).spacing(10).align_x(Center)]
-            .spacing(24)
-            .align_x(Center);
+        let rows = column(rows).spacing(10).align_x(Center).width(Fill);
         let page = widgets::page(14).push(heading);
-        page.push(container(heart).center_x(Fill)).into()
+        page.push(column![how, level, rows].spacing(24)).into()
     }
 
     fn keys(&self, _: &Context) -> Vec<KeyHint> {

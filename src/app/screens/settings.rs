@@ -1,6 +1,8 @@
 //! The settings screen: one list, worked by keys, where each line says itself.
 
-use iced::widget::{Column, Id, button, column, container, responsive, row, scrollable, text};
+use iced::widget::{
+    Column, Id, button, column, container, responsive, row, scrollable, space, text,
+};
 use iced::{Center, Element, Fill, FillPortion, Size, Task, padding};
 
 use super::context::Context;
@@ -213,12 +215,16 @@ impl State {
         let value = words.setting_value(field.name(), &self.list.shown(field, words, settings));
         let value = text(value).size(size).font(theme::BOLD);
         let [name, value] = [name.width(FillPortion(2)), value.width(FillPortion(3))];
-        let line = button(row![name, value].spacing(20))
+        let is_changed_elsewhere = matches!(field, Setting::Learn | Setting::TryKnocks);
+        // All values stand in one column, whether two signs follow them or nothing.
+        let signs_wide = 2.0 * (FINGER + SIGN_GAP) - VALUE_GAP;
+        let no_signs = is_changed_elsewhere.then(|| space().width(signs_wide));
+        let line = button(row![name, value].push(no_signs).spacing(VALUE_GAP))
             .width(Fill)
             .padding([10, 14])
             .style(theme::pressable(index == self.list.focus()))
             .on_press(Message::Focus(index));
-        let signs = if matches!(field, Setting::Learn | Setting::TryKnocks) {
+        let signs = if is_changed_elsewhere {
             &[][..]
         } else {
             &[("−", -1), ("+", 1)]
@@ -230,7 +236,11 @@ impl State {
                 .on_press(Message::Change(index, by))
                 .into()
         });
-        row![line].extend(signs).spacing(6).align_y(Center).into()
+        row![line]
+            .extend(signs)
+            .spacing(SIGN_GAP)
+            .align_y(Center)
+            .into()
     }
 
     fn follow(&mut self, action: SettingsAction, context: &mut Context) -> Next<Message> {
@@ -264,6 +274,9 @@ impl State {
 const LIST: &str = "settings";
 /// The width of a button that a finger finds (WCAG 2.2, success criterion 2.5.5).
 const FINGER: f32 = 52.0;
+/// Between a line and its signs, and between a name and its value.
+const SIGN_GAP: f32 = 6.0;
+const VALUE_GAP: f32 = 20.0;
 
 /// The height of what the chosen line is for.
 const HINT: f32 = 2.0 * 1.3 * theme::SMALL;

@@ -99,6 +99,30 @@ impl Texts {
         if self.is_page() { PAGE_LINE } else { LINE }
     }
 
+    /// The width at which the line of a step is broken into as many rows as at `width`, all about equally
+    /// long: no word, and no arrow, is left over for the last.
+    pub fn even_width(&mut self, size: f32, width: f32) -> f32 {
+        let [ThingTexts { line, .. }] = &mut self.things[..] else {
+            return width;
+        };
+        let broken = line.at(size, width).height;
+        if broken < size * 1.5 * ROW {
+            return width;
+        }
+        // The narrowest that takes no further row, found by halving.
+        let (mut narrow, mut wide) = (0.0, width);
+        while wide - narrow > 1.0 {
+            let middle = f32::midpoint(narrow, wide);
+            let taken = line.at(size, middle);
+            if taken.height <= broken && taken.width <= middle {
+                wide = middle;
+            } else {
+                narrow = middle;
+            }
+        }
+        wide
+    }
+
     fn notes(&self) -> impl Iterator<Item = &TextMetrics> {
         self.things.iter().flat_map(|thing| &thing.notes)
     }

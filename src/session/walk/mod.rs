@@ -201,7 +201,12 @@ impl Walk {
     /// What there is to see of the tie now; nothing while where it stands is the question.
     pub fn subject(&self) -> Option<Subject> {
         match &self.mode {
-            Mode::Steps | Mode::Wrong => self.subject_of_step(),
+            Mode::Steps => self.subject_of_step(),
+            // The leg that the words offer to take back, not the one that is not laid yet.
+            Mode::Wrong => match self.script.take_back(self.place) {
+                Some(back) => Some(Subject::taking_back(&self.script, &back)),
+                None => self.subject_of_step(),
+            },
             Mode::Aside(aside) => Some(aside.mark(&self.script, self.subject_of_step()?)),
             Mode::TakingBack(back) => Some(Subject::taking_back(&self.script, back)),
             Mode::Searching(_) | Mode::Standing => None,

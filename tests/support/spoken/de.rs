@@ -176,7 +176,7 @@ pub const GERMAN: Language = Language {
         (
             "landing",
             &[
-                "Halte deine dort fest.{landing=hold}",
+                "Halte deine Schnur dort fest.{landing=hold}",
                 "Dann um Kopf-Stift {landed}.{landing=round}",
                 "Dann um Fuß-Stift {landed}.{landing=round}",
                 "{turning}",
@@ -185,7 +185,7 @@ pub const GERMAN: Language = Language {
         (
             "tlanding",
             &[
-                "Halte deine dort fest.{landing=hold}",
+                "Halte deine Schnur dort fest.{landing=hold}",
                 "Dann um Kopf-Stift {landed}; hol die Lose nach.{landing=round}",
                 "Dann um Fuß-Stift {landed}; hol die Lose nach.{landing=round}",
                 "{turning}",

@@ -186,7 +186,7 @@ pub const SPANISH: Language = Language {
         (
             "landing",
             &[
-                "Sujeta el tuyo ahí.{landing=hold}",
+                "Sujeta ahí tu cabo.{landing=hold}",
                 "Rodea la clavija {landed} de la cabeza.{landing=round}",
                 "Rodea la clavija {landed} del pie.{landing=round}",
                 "{turning}",
@@ -195,7 +195,7 @@ pub const SPANISH: Language = Language {
         (
             "tlanding",
             &[
-                "Sujeta el tuyo ahí.{landing=hold}",
+                "Sujeta ahí tu cabo.{landing=hold}",
                 "Rodea la clavija {landed} de la cabeza.{landing=round}",
                 "Rodea la clavija {landed} del pie.{landing=round}",
                 "{turning}",

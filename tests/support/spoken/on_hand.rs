@@ -301,7 +301,7 @@ const DE: Grammar = &[
     (
         "hand-landing",
         &[
-            "Halte deine dort fest.{landing=hold}",
+            "Halte deine Schnur dort fest.{landing=hold}",
             "Innen in der Bucht.{landing=inside}",
             "Außen um die Bucht.{landing=outside}",
             "Zurück am Anfang: Geh über das hängende Ende und weiter.{landing=on}",
@@ -440,7 +440,7 @@ const ES: Grammar = &[
     (
         "hand-landing",
         &[
-            "Sujeta el tuyo ahí.{landing=hold}",
+            "Sujeta ahí tu cabo.{landing=hold}",
             "Por dentro del bucle.{landing=inside}",
             "Por fuera del bucle.{landing=outside}",
             "De vuelta al principio: encima de la cola, y sigue.{landing=on}",
@@ -579,7 +579,7 @@ const FR: Grammar = &[
     (
         "hand-landing",
         &[
-            "Tenez le vôtre.{landing=hold}",
+            "Tenez-y votre cordon.{landing=hold}",
             "En dedans de la ganse.{landing=inside}",
             "En dehors de la ganse.{landing=outside}",
             "De retour au départ, enjambez le dormant et continuez.{landing=on}",

@@ -66,14 +66,15 @@ impl State {
         };
         let name = text(words.answer_line(answer)).size(24).font(theme::BOLD);
         told = told.push(name).push(range(answer, words));
-        for fact in words.answer_facts(answer, self.prices) {
-            told = told.push(text(fact).size(theme::SMALL));
-        }
         let cautions = question.cautions(answer).into_iter();
         let cautions = cautions.map(|caution| words.caution(&caution).to_string());
         for caution in cautions.chain([words.choice_caution().to_string()]) {
             let caution = text(caution).size(theme::SMALL).style(theme::alert);
             told = told.push(caution);
+        }
+        // What the knot is not for stands in sight; the figures are on its card too.
+        for fact in words.answer_facts(answer, self.prices) {
+            told = told.push(text(fact).size(theme::SMALL));
         }
         let mut notes = Vec::new();
         notes.extend(words.fit_corrected(question, answers));

@@ -134,10 +134,10 @@ impl State {
         let ways = ["plan-measure-across", "plan-measure-round"];
         let ways = ways.into_iter().enumerate().map(|(index, way)| {
             let way = text(words.plainly(way, &[])).size(theme::SMALL);
-            button(container(way).center(Fill))
+            button(container(way).center_x(Fill))
                 .width(Fill)
-                .height(FINGER)
-                .padding([0, 10])
+                // A finger's height with one row of words, and more with two.
+                .padding([(FINGER - 1.3 * theme::SMALL) / 2.0, 6.0])
                 .style(theme::pressable(self.is_girth == (index == 1)))
                 .on_press(Message::Picked(SetupField::Object, index))
                 .into()

@@ -2,7 +2,7 @@
 //! fields, and what the knot comes to.
 
 use iced::widget::{button, column, mouse_area, row, text, text_input};
-use iced::{Element, Fill};
+use iced::{Bottom, Element, Fill};
 
 use super::fields::text_slot;
 use super::{Message, StartField, State, TiedOn, id};
@@ -23,7 +23,7 @@ impl State {
             numbers.map(|(field, label)| self.text_field(field, words.plainly(label, &[])));
         let mut form = column![
             text(words.plainly("start-by-numbers", &[])).size(theme::BODY),
-            row(numbers).spacing(20),
+            row(numbers).spacing(20).align_y(Bottom),
             self.wrong_in(&NUMBERS, words),
         ]
         .spacing(10);
@@ -39,7 +39,8 @@ impl State {
                 .chain(choices.map(|(field, label, value)| {
                     self.choice(field, words.plainly(label, &[]), words.plainly(value, &[]))
                 })))
-            .spacing(20),
+            .spacing(20)
+            .align_y(Bottom),
         );
         form = form.push(self.wrong_in(&[StartField::Weave], words));
         if self.focus == Some(StartField::Weave) {
@@ -65,7 +66,11 @@ impl State {
                 &[],
             ),
         );
-        form = form.push(row(nests.into_iter().chain([tied])).spacing(20));
+        form = form.push(
+            row(nests.into_iter().chain([tied]))
+                .spacing(20)
+                .align_y(Bottom),
+        );
         let last = [StartField::Nested, StartField::Lands, StartField::RoundHand];
         form = form.push(self.wrong_in(&last, words));
         form.into()
@@ -122,7 +127,12 @@ impl State {
 
     fn text_field(&self, field: StartField, label: String) -> Element<'_, Message> {
         let typed = text_slot(field).map_or("", |slot| self.texts[slot].as_str());
-        let input = text_input("", typed)
+        // What is woven where nothing is said stands there until something is.
+        let usual = match field {
+            StartField::Weave => self.row_code(),
+            _ => String::new(),
+        };
+        let input = text_input(&usual, typed)
             .id(id(field))
             .size(28)
             .padding(8)
@@ -135,7 +145,8 @@ impl State {
 
     fn choice(&self, field: StartField, label: String, value: String) -> Element<'_, Message> {
         let switch = button(text(value).size(theme::BODY).width(Fill))
-            .padding(9)
+            // As high as a field beside it.
+            .padding([12, 9])
             .style(theme::pressable(self.focus == Some(field)))
             .on_press(Message::Switched(field));
         labelled(label, switch.into())

@@ -12,6 +12,8 @@ use crate::app::{theme, widgets};
 use crate::shelf::Shelved;
 use crate::words::{Words, shown_name};
 
+/// The type of the tie that was left off.
+const LARGE: f32 = 26.0;
 /// Between two of them.
 const GAP: f32 = 10.0;
 /// Above and below, left and right of one of the others, and between its lines.
@@ -26,7 +28,9 @@ const ROW: f32 = 1.3;
 impl State {
     /// The tie that one press takes up: which it is, how far it is, what is left of it.
     pub(super) fn left_off<'a>(tie: &Shelved, is_low: bool, words: &Words) -> Element<'a, Message> {
-        let mut face = column![].spacing(4);
+        // Where it is low a line that would go on a second row of the larger type has one of the smaller.
+        let large = if is_low { theme::BODY } else { LARGE };
+        let mut face = column![].spacing(if is_low { 2 } else { 4 });
         if !is_low {
             let label = words.plainly("start-left-off", &[]);
             face = face.push(widgets::quiet(label, theme::SMALL));
@@ -38,13 +42,13 @@ impl State {
         let go_on = row![
             keycap(words.plainly("key-cap", &[("key", "Space")])),
             text(words.plainly("start-go-on", &[]))
-                .size(26)
+                .size(large)
                 .font(theme::BOLD),
         ];
         let face = face
             .push(
                 text(words.tie_line(&tie.tie.plan))
-                    .size(26)
+                    .size(large)
                     .font(theme::BOLD),
             )
             .push(text(words.tie_progress(tie.progress, tie.days)).size(theme::SMALL))
@@ -52,7 +56,7 @@ impl State {
             .push(container(go_on.spacing(12).align_y(Center)).padding([4, 0]));
         button(face)
             .width(Fill)
-            .padding([10, 18])
+            .padding([if is_low { 8 } else { 10 }, 18])
             .style(theme::pressable(true))
             .on_press(Message::TakeUp(0))
             .into()

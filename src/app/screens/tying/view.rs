@@ -96,8 +96,10 @@ fn fit_page<'a, M: 'a>(
     // The room below it is its own, so that it is painted with the heart as one.
     let head = column![job_strip::strip(strip, room.width), names].spacing(HEAD_GAP);
     let head = container(head).padding(Padding::ZERO.bottom(SPACING));
+    let width = place.map_or(room.width, |place| place.left_of(room).width);
+    let even = texts.even_width(sizes.line, width);
     let words = column![
-        words(shown, around, sizes),
+        words(shown, around, sizes, even),
         feet(around, frame, &mut edge, room, place)
     ];
     let stage = if let Some(place) = place {
@@ -111,8 +113,8 @@ fn fit_page<'a, M: 'a>(
 }
 
 /// The step, or what comes over it in large type.
-fn words<'a, M: 'a>(shown: &'a Shown, around: &Around, sizes: Sizes) -> Element<'a, M> {
-    let step = heart(shown, sizes);
+fn words<'a, M: 'a>(shown: &'a Shown, around: &Around, sizes: Sizes, even: f32) -> Element<'a, M> {
+    let step = heart(shown, sizes, even);
     let Some(over) = &around.over else {
         return step;
     };
@@ -166,8 +168,8 @@ fn feet<'a, M: 'a>(
 }
 
 /// The line, the crossings and the notes, at these sizes: the line in the middle of its place, the
-/// rest from the foot of that place on.
-fn heart<'a, M: 'a>(shown: &'a Shown, sizes: Sizes) -> Element<'a, M> {
+/// rest from the foot of that place on. The line is broken so that its rows are `even`.
+fn heart<'a, M: 'a>(shown: &'a Shown, sizes: Sizes, even: f32) -> Element<'a, M> {
     if !shown.things.is_empty() {
         return layer((&shown.line, &shown.notes), things(&shown.things, sizes));
     }
@@ -175,6 +177,7 @@ fn heart<'a, M: 'a>(shown: &'a Shown, sizes: Sizes) -> Element<'a, M> {
         .size(sizes.line)
         .font(theme::BOLD)
         .center();
+    let line = container(line.width(Fill)).max_width(even);
     let line = container(line).center_x(Fill).id("stage-line");
     let line = if sizes.line_place > 0.0 {
         line.center_y(sizes.line_place)
