@@ -2,6 +2,8 @@
 
 #[path = "support/damaged.rs"]
 mod damaged;
+#[path = "support/strewn.rs"]
+mod strewn;
 #[path = "support/told_of.rs"]
 mod told_of;
 
@@ -18,6 +20,7 @@ use marlinspeak::settings::{
 };
 use marlinspeak::words::{Detail, Units};
 use serde_json::{Value, json};
+use strewn::{left, strew};
 use tempfile::TempDir;
 use told_of::told_of;
 
@@ -139,6 +142,29 @@ fn fields_that_are_not_known_are_kept() {
     );
     assert_eq!(document["manners"]["de"]["accent"], "coast");
     assert_eq!(document["manners"]["en"]["words_per_minute"], 215);
+}
+
+/// In every section and every element of a list that the settings can have.
+#[test]
+fn fields_that_are_not_known_are_kept_wherever_they_stand() {
+    let folder = TempDir::new().unwrap();
+    let path = file(&folder);
+    let opened = open(&path);
+    opened.file.keep(&unusual());
+    drop(opened.file);
+    let mut document = written(&path);
+    document.as_object_mut().unwrap().remove("checksum");
+    let strewn = strew(&mut document, "");
+    assert!(strewn > 8, "{strewn}: {document:#}");
+    write(&path, &document);
+    let opened = open(&path);
+    assert!(opened.troubles.is_empty());
+    let mut changed = opened.settings.clone();
+    changed.still = !changed.still;
+    opened.file.keep(&changed);
+    drop(opened.file);
+    let document = written(&path);
+    assert_eq!(left(&document, ""), strewn, "{document:#}");
 }
 
 /// An input keeps what is not known of it, whatever it means and wherever it stands; one that means

@@ -103,6 +103,28 @@ impl Unknown {
         self.fields.remove(name)
     }
 
+    /// Takes over from another document what is not known of one of its sections, in the place of what is
+    /// not known of that section here. `way` names it, from the outside in.
+    pub fn take_over(&mut self, from: &Self, way: &[&str]) {
+        let Some((first, rest)) = way.split_first() else {
+            self.clone_from(from);
+            return;
+        };
+        if let Some(theirs) = from.sections.get(*first) {
+            let ours = self.sections.entry((*first).to_owned()).or_default();
+            ours.take_over(theirs, rest);
+        }
+    }
+
+    /// Takes the fields of another document itself over that this one has not.
+    pub fn take_over_missing(&mut self, from: &Self) {
+        for (name, value) in &from.fields {
+            if !self.fields.contains_key(name) {
+                self.fields.insert(name.clone(), value.clone());
+            }
+        }
+    }
+
     /// The known fields, and after them those that are not known. A field that both have keeps the
     /// known value.
     pub fn added_to(&self, known: Fields) -> Fields {

@@ -1,6 +1,7 @@
 //! Presets: tubes and cords that the tyer keeps by name, in one document.
 
 use std::collections::BTreeMap;
+use std::collections::btree_map::Entry::Vacant;
 use std::path::{Path, PathBuf};
 
 use serde::{Deserialize, Serialize};
@@ -114,8 +115,9 @@ impl PresetsFile {
     /// # Errors
     /// As [`PresetsFile::read`], and when it cannot be written.
     pub fn keep_tube(&self, name: &str, tube: &Tube) -> Result<ShelfReading<()>, ShelfError> {
-        self.keep(|presets| {
-            presets.tubes.insert(name.to_owned(), tube.clone());
+        self.keep(|kept| {
+            let tubes = &mut kept.presets.tubes;
+            tubes.insert(name.to_owned(), tube.clone());
         })
     }
 
@@ -124,14 +126,14 @@ impl PresetsFile {
     /// # Errors
     /// As [`PresetsFile::read`], and when it cannot be written.
     pub fn keep_cord(&self, name: &str, cord: &Cord) -> Result<ShelfReading<()>, ShelfError> {
-        self.keep(|presets| {
+        self.keep(|kept| {
             let cord = cord.clone().named(name);
-            presets.cords.insert(name.to_owned(), cord);
+            kept.presets.cords.insert(name.to_owned(), cord);
         })
     }
 
     /// Changes the presets, with every other writer kept off from reading to writing.
-    fn keep(&self, change: impl FnOnce(&mut Presets)) -> Result<ShelfReading<()>, ShelfError> {
+    fn keep(&self, change: impl FnOnce(&mut KeptPresets)) -> Result<ShelfReading<()>, ShelfError> {
         let _lock = self.file.lock()?;
         let mut read = presets(self.file.read())?;
         // Where nothing can be believed everything stays as it is; else what is damaged is told by
@@ -141,7 +143,7 @@ impl PresetsFile {
         }
         ShelfReading::try_gather(|gathering| {
             let mut kept = read.hand_on(gathering);
-            change(&mut kept.presets);
+            change(&mut kept);
             let contents = kept.write().map_err(FileError::unreadable(self.path()))?;
             let written = self.file.write(&contents);
             let told = written.map_troubles(|_, trouble| ShelfTrouble::with_presets(trouble));
@@ -175,22 +177,30 @@ impl PresetsFile {
             if is_other {
                 return Err(DocumentError::shape("tubes", "neither tubes nor cords"));
             }
-            Ok(kept.presets)
+            Ok(kept)
         });
         let new = match read {
-            Ok(presets) => presets,
+            Ok(new) => new,
             Err(fault) => return Ok(Err(fault)),
         };
         let mut taken = 0;
-        let kept = self.keep(|presets| {
-            let before = presets.tubes.len() + presets.cords.len();
-            for (name, tube) in new.tubes {
-                presets.tubes.entry(name).or_insert(tube);
+        let kept = self.keep(|kept| {
+            let KeptPresets { presets, unknown } = kept;
+            unknown.take_over_missing(&new.unknown);
+            for (name, tube) in new.presets.tubes {
+                if let Vacant(free) = presets.tubes.entry(name) {
+                    unknown.take_over(&new.unknown, &["tubes", free.key()]);
+                    free.insert(tube);
+                    taken += 1;
+                }
             }
-            for (name, cord) in new.cords {
-                presets.cords.entry(name).or_insert(cord);
+            for (name, cord) in new.presets.cords {
+                if let Vacant(free) = presets.cords.entry(name) {
+                    unknown.take_over(&new.unknown, &["cords", free.key()]);
+                    free.insert(cord);
+                    taken += 1;
+                }
             }
-            taken = presets.tubes.len() + presets.cords.len() - before;
         })?;
         Ok(Ok(kept.map(|()| taken)))
     }

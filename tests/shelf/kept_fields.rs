@@ -19,7 +19,7 @@ fn mm(length: f64) -> Millimetres {
 }
 
 /// A tie with every section and every list that its document can have.
-fn tie_document() -> Value {
+pub fn tie_document() -> Value {
     let document = json!({
         "version": 1, "id": "oarlock8", "name": "tiller grip", "note": "second pass in tan",
         "knot": {
@@ -62,7 +62,7 @@ fn tie_document() -> Value {
 }
 
 /// Ties of every other ground, one of them tied in place.
-fn ties_of_grounds() -> [Value; 3] {
+pub fn ties_of_grounds() -> [Value; 3] {
     [
         json!({ "diameter": 32.0, "open_to": 110.0, "shape": "taper", "top": 26.0, "over": 120.0,
                 "wood": "ash" }),
@@ -79,14 +79,14 @@ fn ties_of_grounds() -> [Value; 3] {
 }
 
 /// An entry of a taper.
-fn entry_of_taper() -> Value {
+pub fn entry_of_taper() -> Value {
     let mut document = entry_document();
     document["version"] = json!(3);
     document["ground"] = json!({ "diameter": 30.0, "shape": "taper", "top": 24.0, "over": 90.0 });
     document
 }
 
-fn entry_document() -> Value {
+pub fn entry_document() -> Value {
     json!({
         "version": 1, "tie": "oarlock7", "name": "bell rope",
         "knot": {
@@ -101,7 +101,7 @@ fn entry_document() -> Value {
     })
 }
 
-fn order_document() -> Value {
+pub fn order_document() -> Value {
     json!({
         "version": 1, "name": "the club", "note": "before launching", "stick": "600mm",
         "waste": 5, "spool": "50m", "touched": "2025-03-02T19:30:00Z", "highest_gone": 3,
@@ -115,7 +115,7 @@ fn order_document() -> Value {
     })
 }
 
-fn rack_document() -> Value {
+pub fn rack_document() -> Value {
     json!({
         "version": 1,
         "tubes": { "ash": { "diameter": 45.0, "rows": [14, 20], "wall": 2.0, "pin": 12.0,

@@ -16,8 +16,11 @@ mod order;
 mod orders;
 mod rack;
 mod schema;
+#[path = "../support/strewn.rs"]
+mod strewn;
 #[path = "../support/told_of.rs"]
 mod told_of;
+mod unknown_fields;
 
 use std::fs;
 use std::path::{Path, PathBuf};

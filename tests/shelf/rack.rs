@@ -6,6 +6,9 @@ use std::thread;
 use marlinspeak::bench::{Millimetres, Tube};
 use marlinspeak::shelf::{CopyBefore, DocumentState, IfThere, PresetsFile, Shelf};
 
+use marlinspeak::files::ContentError as _;
+use serde_json::{Value, json};
+
 use crate::damaged::flipped_and_cut;
 use crate::fresh;
 use crate::told_of::told_of;
@@ -81,6 +84,67 @@ fn it_goes_into_a_backup_and_comes_back_beside_what_is_there() {
     assert_eq!((restored.presets, restored.missing), (1, 0));
     let tubes = here.read().unwrap().untroubled().unwrap().tubes;
     assert_eq!((&tubes["oak"], &tubes["ash"]), (&tube(50.0), &tube(30.0)));
+}
+
+/// What a later program keeps besides comes back with each tube and cord, and with the document.
+#[test]
+fn what_is_not_known_of_it_comes_back_from_a_backup() {
+    let (around, shelf) = fresh();
+    let file = rack(&shelf).path().to_owned();
+    let mut document: Value = serde_json::from_slice(&fs::read(&file).unwrap()).unwrap();
+    document["loft"] = "north".into();
+    document["tubes"]["ash"]["from"] = "the yard".into();
+    document["tubes"]["oak"]["from"] = "the sawmill".into();
+    document["cords"]["tan"] = json!({ "diameter": 4.0, "give": null, "spool": { "left": 7 } });
+    document.as_object_mut().unwrap().remove("checksum");
+    fs::write(&file, document.to_string()).unwrap();
+    let backup = around.path().join("backup");
+    let kept = shelf.backup(&backup, IfThere::Refuse).unwrap();
+    kept.untroubled().unwrap();
+    let other = Shelf::open(around.path().join("elsewhere/ties")).unwrap();
+    let here = PresetsFile::beside(&other);
+    keep(&here, "oak", 50.0);
+    let restored = other.restore(&backup).unwrap().untroubled().unwrap();
+    assert_eq!((restored.presets, restored.missing), (2, 0));
+    let back: Value = serde_json::from_slice(&fs::read(here.path()).unwrap()).unwrap();
+    assert_eq!(back["loft"], "north");
+    assert_eq!(back["tubes"]["ash"]["from"], "the yard");
+    assert_eq!(back["cords"]["tan"]["spool"], json!({ "left": 7 }));
+    assert_eq!(back["tubes"]["oak"].get("from"), None, "another tube");
+}
+
+/// Nothing that this program does not understand is put where it would keep it from its own tubes; the
+/// backup holds it for the program that does.
+#[test]
+fn one_of_a_newer_version_goes_into_a_backup_as_it_is_and_is_told_where_it_comes_out() {
+    let (around, shelf) = fresh();
+    let file = rack(&shelf).path().to_owned();
+    let document = json!({ "version": 9, "tubes": { "ash": { "bends": 3 } } }).to_string();
+    fs::write(&file, &document).unwrap();
+    let backup = around.path().join("backup");
+    let kept = shelf.backup(&backup, IfThere::Refuse).unwrap();
+    assert_eq!(kept.untroubled().unwrap().left_out, 0);
+    let lines = fs::read_to_string(&backup).unwrap();
+    assert!(lines.lines().any(|line| line == document), "{lines}");
+    let other = Shelf::open(around.path().join("elsewhere/ties")).unwrap();
+    let here = PresetsFile::beside(&other);
+    for _ in 0..2 {
+        let restored = other.restore(&backup).unwrap().untroubled().unwrap();
+        assert_eq!((restored.presets, restored.missing), (0, 0));
+        let [(line, fault)] = &restored.faults[..] else {
+            panic!("{:?}", restored.faults);
+        };
+        assert!(*line == 2 && fault.is_newer(), "{line}: {fault}");
+        // With none of its own, and beside its own.
+        keep(&here, "oak", 50.0);
+        let tubes = here.read().unwrap().untroubled().unwrap().tubes;
+        assert_eq!(
+            tubes.into_iter().collect::<Vec<_>>(),
+            [("oak".to_owned(), tube(50.0))]
+        );
+    }
+    // Where it was kept it is as before.
+    assert_eq!(fs::read_to_string(&file).unwrap(), document);
 }
 
 #[cfg(unix)]
