@@ -257,16 +257,31 @@ fn mode(file: &Path, readers: Readers) -> Mode {
     }
 }
 
-fn write_beside(file: &Path, contents: &[u8], mode: Mode) -> Result<NamedTempFile, FileError> {
+/// An unfinished file beside `file`, with a lock on it while it is open. It is its owner's alone where
+/// nothing is said.
+pub(super) fn begin_beside(
+    file: &Path,
+    permissions: Option<Permissions>,
+) -> io::Result<NamedTempFile> {
     let prefix = leftover_prefix(file);
     let mut beside = tempfile::Builder::new();
     beside.prefix(&prefix).suffix(LEFTOVER);
-    #[cfg(unix)]
-    if let Mode::Usual = mode {
-        beside.permissions(std::os::unix::fs::PermissionsExt::from_mode(0o666));
+    if let Some(permissions) = permissions {
+        beside.permissions(permissions);
     }
-    beside
-        .tempfile_in(folder_of(file))
+    let begun = beside.tempfile_in(folder_of(file))?;
+    // Where the file system has no locks, nobody takes it away either.
+    let _ = begun.as_file().try_lock();
+    Ok(begun)
+}
+
+fn write_beside(file: &Path, contents: &[u8], mode: Mode) -> Result<NamedTempFile, FileError> {
+    #[cfg(unix)]
+    let usual =
+        matches!(mode, Mode::Usual).then(|| std::os::unix::fs::PermissionsExt::from_mode(0o666));
+    #[cfg(not(unix))]
+    let usual = None;
+    begin_beside(file, usual)
         .and_then(|mut written| {
             if let Mode::Chosen(permissions) = mode {
                 written.as_file().set_permissions(permissions)?;

@@ -16,6 +16,7 @@
 mod bytes;
 mod document;
 mod document_file;
+mod draft;
 mod envelope;
 mod error;
 mod file_name;
@@ -31,6 +32,7 @@ pub use bytes::{
 };
 pub use document::Document;
 pub use document_file::{DocumentFile, DocumentReading, Found, WriteReading};
+pub use draft::{draft, sweep_drafts};
 pub use envelope::{
     FieldError, Fields, LARGEST_DOCUMENT, decode, encode, has_checksum, open, parse, seal,
 };

@@ -5,8 +5,6 @@ use std::io::{self, BufWriter, Write as _};
 use std::ops::ControlFlow;
 use std::path::{Path, PathBuf};
 
-use tempfile::NamedTempFile;
-
 use super::error::PaperError;
 use crate::files::{self, DiskCall, OnDisk};
 use crate::picture::ExportError;
@@ -147,14 +145,8 @@ pub(super) fn put(
     if !replace && is_there(file) {
         return Err(PaperError::Exists(file.to_owned()));
     }
-    let folder = match file.parent() {
-        Some(folder) if !folder.as_os_str().is_empty() => folder,
-        _ => Path::new("."),
-    };
     let written = || {
-        let call = DiskCall::begin();
-        let mut draft = NamedTempFile::new_in(folder)?;
-        drop(call);
+        let mut draft = files::draft(file)?;
         write(OnDisk(draft.as_file_mut()))?;
         let _call = DiskCall::begin();
         readable(draft.as_file())?;

@@ -36,6 +36,7 @@ pub enum IfThere {
 
 impl IfThere {
     fn write(self, file: &Path, contents: &[u8]) -> Result<(), ShelfError> {
+        files::sweep_drafts(file);
         // Others may read what the tyer hands over, as far as the system's own rules allow.
         match self {
             Self::Refuse => files::create(file, contents, Readers::AsUsual)?,
