@@ -97,8 +97,8 @@ pub fn run() -> Result<Invocation, Complaint> {
             None | Some(SubCommand::Tie(_) | SubCommand::Doctor)
         ),
     });
-    drop(looking_on);
     let mut words = words(asked, &settings.language)?;
+    looking_on.tell_in(words.maker());
     let prices = settings.prices;
     let detail = options.detail(&words)?;
     words.set_detail(detail.unwrap_or_default());
@@ -122,8 +122,7 @@ pub fn run() -> Result<Invocation, Complaint> {
                 logging::stand_by(&file, command.into());
             }
             // The doctor asks with a deadline.
-            let _looking_on = (!matches!(command, SubCommand::Tie(_) | SubCommand::Doctor))
-                .then(|| SlowDisk::look_on(words.maker()));
+            let looking_on = (!matches!(command, SubCommand::Doctor)).then_some(looking_on);
             let code = match command {
                 SubCommand::Shelf(asked) => shelf::run(asked, &words)?,
                 SubCommand::Steps(asked) => {
@@ -136,7 +135,7 @@ pub fn run() -> Result<Invocation, Complaint> {
                     rig::run(asked, prices, &words).map(|()| ExitCode::SUCCESS)?
                 }
                 SubCommand::Tie(asked) => {
-                    tie::run(asked, words, detail).map(|()| ExitCode::SUCCESS)?
+                    tie::run(asked, words, detail, looking_on).map(|()| ExitCode::SUCCESS)?
                 }
                 SubCommand::Sheet(asked) => {
                     sheet::run(asked, prices, &words).map(|()| ExitCode::SUCCESS)?

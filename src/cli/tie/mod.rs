@@ -85,11 +85,13 @@ pub(super) struct TieOptions {
     at_once: Option<String>,
 }
 
-/// Guides through the tie. `detail` is what was asked for on the command line.
+/// Guides through the tie. `detail` is what was asked for on the command line; `looking_on` tells of the disk
+/// until the session does.
 pub(super) fn run(
     asked: &TieOptions,
     words: Words,
     detail: Option<Detail>,
+    looking_on: Option<SlowDisk>,
 ) -> Result<(), Complaint> {
     if let Some(file) = logging::default_file() {
         logging::start(&file, "tie");
@@ -99,7 +101,6 @@ pub(super) fn run(
         at_once: at_once(asked.at_once.as_deref(), &words)?,
         checks: checks(asked.checks.as_deref(), &words)?,
     };
-    let looking_on = SlowDisk::look_on(words.maker());
     let opened = Shelf::default_dir().and_then(Shelf::open);
     let tie = match batch::from_order(asked, &opened, &words)? {
         Some(tie) => Some(tie),
@@ -115,7 +116,6 @@ pub(super) fn run(
     let (tell, events) = mpsc::channel();
     let in_hand = taken(&opened, tie, &words)?;
     let (services, settings) = start_services(opened, asked.speech, &tell);
-    // From here on the session tells it.
     drop(looking_on);
     let raw_mode = io::stdin().is_terminal().then(RawMode::begin).flatten();
     let has_single_keys = raw_mode.is_some();
@@ -345,7 +345,7 @@ fn guide(
             Err(RecvTimeoutError::Disconnected) => Some(TerminalEvent::Gone),
         };
         if event.as_ref().is_some_and(TerminalEvent::is_press) {
-            driver.settle();
+            driver.settle(start.elapsed());
         }
         driver.take(event, start.elapsed())?;
     }
