@@ -145,6 +145,7 @@ name-unusable = „{ $given }“ ist kein Name, unter dem sich etwas merken läs
 name-standard = „{ $given }“ ist der Name einer genormten Schnur: Wähl einen anderen Namen.
 # What is kept by name could not be read or written. $path: the file. $reason: as in reasons.ftl.
 rack-failed = Die gemerkten Rohre und Schnüre ließen sich nicht benutzen ({ $path }: { $reason }): Sieh nach dieser Datei, oder leg sie beiseite, um eine neue anzufangen.
+rack-io = Die gemerkten Rohre und Schnüre waren nicht zu erreichen ({ $path }: { $reason }): Sieh nach, ob der Ordner da ist, dir gehört und auf der Platte noch Platz ist, und versuch es noch einmal.
 rack-newer = Die gemerkten Rohre und Schnüre hat ein neueres Marlinspeak geschrieben, darum bleiben sie unberührt: Nimm das neuere Programm.
 
 ## Why a tube cannot be rigged for a knot

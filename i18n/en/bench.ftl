@@ -144,6 +144,7 @@ name-unusable = “{ $given }” is not a name to keep something by: use up to {
 name-standard = “{ $given }” is the name of a standard cord: choose another name.
 # What is kept by name could not be read or written. $path: the file. $reason: as in reasons.ftl.
 rack-failed = The tubes and cords kept by name could not be used ({ $path }: { $reason }): see to that file, or move it away to begin a new one.
+rack-io = The tubes and cords kept by name could not be reached ({ $path }: { $reason }): see that the folder is there and yours to write to, and that the disk has room, then try again.
 rack-newer = The tubes and cords kept by name were written by a newer Marlinspeak and are left alone: use the newer program.
 
 ## Why a tube cannot be rigged for a knot

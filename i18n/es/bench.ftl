@@ -144,6 +144,7 @@ name-unusable = «{ $given }» no es un nombre con el que guardar algo: usa como
 name-standard = «{ $given }» es el nombre de un cabo normalizado: elige otro nombre.
 # What is kept by name could not be read or written. $path: the file. $reason: as in reasons.ftl.
 rack-failed = No se han podido usar los tubos y cabos guardados por su nombre ({ $path }: { $reason }): revisa ese archivo, o muévelo a otro sitio para empezar uno nuevo.
+rack-io = No se ha podido acceder a los tubos y cabos guardados por su nombre ({ $path }: { $reason }): comprueba que la carpeta existe, que puedes escribir en ella y que queda sitio en el disco, e inténtalo de nuevo.
 rack-newer = Los tubos y cabos guardados por su nombre los escribió un Marlinspeak más nuevo y no se tocan: usa el programa más nuevo.
 
 ## Why a tube cannot be rigged for a knot

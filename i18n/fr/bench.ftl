@@ -144,6 +144,7 @@ name-unusable = « { $given } » n’est pas un nom sous lequel garder quelque
 name-standard = « { $given } » est le nom d’un cordon normalisé : choisissez un autre nom.
 # What is kept by name could not be read or written. $path: the file. $reason: as in reasons.ftl.
 rack-failed = Les tubes et les cordons gardés sous un nom n’ont pas pu servir ({ $path } : { $reason }) : voyez ce fichier, ou déplacez-le pour en commencer un nouveau.
+rack-io = Les tubes et les cordons gardés sous un nom n’ont pas pu être atteints ({ $path } : { $reason }) : voyez si le dossier est là, si vous pouvez y écrire et s’il reste de la place sur le disque, puis recommencez.
 rack-newer = Les tubes et les cordons gardés sous un nom ont été écrits par un Marlinspeak plus récent, et sont laissés tels quels : utilisez ce programme plus récent.
 
 ## Why a tube cannot be rigged for a knot

@@ -61,7 +61,12 @@ impl Words {
             error => return self.shelf_error(error).into(),
         };
         let reason = self.reason(error.reason());
-        self.plainly("rack-failed", &[("path", &path), ("reason", &reason)])
+        // Only what is damaged is to be moved away.
+        let id = match error {
+            ShelfError::File(FileError::Io { .. }) => "rack-io",
+            _ => "rack-failed",
+        };
+        self.plainly(id, &[("path", &path), ("reason", &reason)])
     }
 
     /// The first line of the doctor: what the program runs on.
