@@ -4,6 +4,9 @@
 #[path = "fuzz/readers.rs"]
 mod readers;
 
+use std::io::Cursor;
+
+use image::{ImageFormat, Rgb, RgbImage};
 use marlinspeak::bench::{Cord, Millimetres, Tube};
 use marlinspeak::guide::{Order, PieceField, Plan, Presets, SetupField};
 use marlinspeak::session::new_tie;
@@ -206,6 +209,30 @@ proptest! {
     }
 }
 
+/// A small picture as a file of this kind.
+fn a_photograph(format: ImageFormat) -> Vec<u8> {
+    let mut bytes = Cursor::new(Vec::new());
+    let picture = RgbImage::from_fn(60, 40, |x, y| {
+        Rgb([x, y, x ^ y].map(|tone| u8::try_from(tone).unwrap()))
+    });
+    picture.write_to(&mut bytes, format).unwrap();
+    bytes.into_inner()
+}
+
+const PHOTOGRAPHS: [ImageFormat; 3] = [ImageFormat::Jpeg, ImageFormat::Png, ImageFormat::WebP];
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(300))]
+
+    #[test]
+    fn a_photograph_is_shown_or_refused(
+        format in prop::sample::select(PHOTOGRAPHS.to_vec()),
+        damages in prop::collection::vec(damage(), 0..5),
+    ) {
+        readers::photograph(&damaged(a_photograph(format), &damages));
+    }
+}
+
 proptest! {
     // Each goes to the disk and back twice.
     #![proptest_config(ProptestConfig::with_cases(40))]
@@ -238,5 +265,11 @@ fn what_is_whole_is_read_by_each_of_them() {
         }),
     ] {
         assert!(reads(&document) && reads(&unchecked(&document)));
+    }
+    let folder = tempfile::tempdir().unwrap();
+    let file = folder.path().join("photograph");
+    for format in PHOTOGRAPHS {
+        std::fs::write(&file, a_photograph(format)).unwrap();
+        assert!(marlinspeak::shelf::Photograph::read(&file, 50).is_ok());
     }
 }

@@ -203,6 +203,44 @@ mod tests {
     }
 
     #[test]
+    fn whatever_is_damaged_in_it_a_place_is_refused_or_one_that_a_window_can_have() {
+        let place = WindowPlace {
+            size: Size::new(1366.0, 720.0),
+            density: 1.5,
+            corner: Some(Point::new(40.0, 25.5)),
+        };
+        let sealed = String::from_utf8(place.write().unwrap()).unwrap();
+        let mut fields: files::Fields = serde_json::from_str(&sealed).unwrap();
+        fields.remove("checksum");
+        let bare = serde_json::to_string(&fields).unwrap();
+        let (mut read, mut refused) = (0, 0);
+        for document in [sealed.into_bytes(), bare.into_bytes()] {
+            for at in 0..document.len() {
+                for bit in 0..8 {
+                    let mut damaged = document.clone();
+                    damaged[at] ^= 1 << bit;
+                    let Ok(place) = <WindowPlace as Document>::read(&damaged) else {
+                        refused += 1;
+                        continue;
+                    };
+                    read += 1;
+                    let is_within = |length: f32, least: f32| (least..=MOST).contains(&length);
+                    assert!(is_within(place.size.width, LEAST.width), "{place:?}");
+                    assert!(is_within(place.size.height, LEAST.height), "{place:?}");
+                    assert!((DENSITIES[0]..=DENSITIES[1]).contains(&place.density));
+                    assert!(place.corner.is_none_or(|corner| {
+                        is_within(corner.x, 0.0) && is_within(corner.y, 0.0)
+                    }));
+                }
+            }
+        }
+        assert!(
+            read > 100 && refused > 100,
+            "{read} read, {refused} refused"
+        );
+    }
+
+    #[test]
     fn a_window_of_a_monitor_that_is_gone_comes_into_view_and_any_other_stays() {
         let area = |x, y, width, height| Rectangle {
             x,

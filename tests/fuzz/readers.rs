@@ -8,8 +8,8 @@ use marlinspeak::files::{FormatError, Reading, Teller};
 use marlinspeak::guide::Presets;
 use marlinspeak::settings::{read_settings, salvage_settings, write_settings};
 use marlinspeak::shelf::{
-    DocumentError, IfThere, Shelf, ShelfTrouble, read_entry, read_order, read_order_said,
-    read_presets, read_tie, write_entry, write_order, write_presets, write_tie,
+    DocumentError, IfThere, Photograph, Shelf, ShelfTrouble, read_entry, read_order,
+    read_order_said, read_presets, read_tie, write_entry, write_order, write_presets, write_tie,
 };
 
 /// A tie.
@@ -98,6 +98,27 @@ pub fn backup(contents: &[u8]) {
     let back = told(there.restore(&again).expect("a backup of our own"));
     assert!(back.faults.is_empty() && back.missing == 0);
     assert!(back.ties.len() <= restored.ties.len());
+}
+
+/// A photograph: shown no larger than was asked for, or refused.
+pub fn photograph(bytes: &[u8]) {
+    const SIDE: u32 = 50;
+
+    let around = tempfile::tempdir().expect("a temporary folder");
+    let file = around.path().join("photograph");
+    fs::write(&file, bytes).expect("a temporary file");
+    if let Ok(photograph) = Photograph::read(&file, SIDE) {
+        let Photograph {
+            width,
+            height,
+            pixels,
+        } = photograph;
+        assert!(width <= SIDE && height <= SIDE, "{width} × {height}");
+        assert_eq!(
+            pixels.len() as u64,
+            4 * u64::from(width) * u64::from(height)
+        );
+    }
 }
 
 /// Answers of a speech service, one after the other.
