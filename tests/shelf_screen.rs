@@ -10,6 +10,7 @@ use std::fs;
 use std::path::Path;
 
 use hands::Hands;
+use iced::Size;
 use iced::keyboard::Key;
 use iced::keyboard::key::Named;
 use marlinspeak::app::{self, Message};
@@ -60,6 +61,42 @@ fn type_line(hands: &mut Hands, text: &str) {
 /// Goes to a field of the log's form and types.
 fn fill(hands: &mut Hands, field: LogField, text: &str) {
     hands.tell(Message::typed_in_log(field, text));
+}
+
+/// However many ties there are, a press lays out as many as are in view and no more.
+#[test]
+fn of_hundreds_of_ties_only_those_round_the_one_in_hand_are_laid_out() {
+    const TIES: usize = 240;
+    let folder = TempDir::new().unwrap();
+    let mut tie = Tie::begin(
+        plan(3, 2),
+        Script::new(plan(3, 2), AtOnce::default()).first(),
+    );
+    let shelf = Shelf::open(folder.path()).unwrap();
+    for number in 0..TIES {
+        tie.name = format!("rope {number}.");
+        shelf.begin(tie.clone()).unwrap();
+    }
+    let mut hands = at_shelf(folder.path());
+    let mut most = 0;
+    for key in [Named::Home, Named::End, Named::ArrowUp] {
+        hands.press(Key::Named(key));
+        let said = hands.last_said();
+        let mut screen = hands.screen(Size::new(1100.0, 760.0));
+        let mut laid_out = Vec::new();
+        for number in 0..TIES {
+            let name = format!("rope {number}.");
+            if screen.find(name.as_str()).is_ok() {
+                laid_out.push(name);
+            }
+        }
+        assert!(
+            laid_out.iter().any(|name| said.contains(name.as_str())),
+            "{said}"
+        );
+        most = most.max(laid_out.len());
+    }
+    assert!((1..=80).contains(&most), "{most} of {TIES} are laid out");
 }
 
 #[test]
