@@ -230,7 +230,8 @@ pub fn backup_path() -> String {
     let name = shelf::now()
         .strftime("marlinspeak-%Y-%m-%d.backup")
         .to_string();
-    directories::UserDirs::new()
+    // The other folders of a person stand in a file.
+    directories::BaseDirs::new()
         .map_or_else(|| PathBuf::from(&name), |dirs| dirs.home_dir().join(&name))
         .display()
         .to_string()

@@ -176,7 +176,8 @@ fn is_kept_already(shelf: &Shelf, entry: &Entry) -> bool {
 /// ```
 pub fn as_path(text: &str) -> PathBuf {
     let text = text.trim();
-    match (text.strip_prefix("~/"), directories::UserDirs::new()) {
+    // The other folders of a person stand in a file, and nobody is to wait for that here.
+    match (text.strip_prefix("~/"), directories::BaseDirs::new()) {
         (Some(rest), Some(dirs)) => dirs.home_dir().join(rest),
         _ => PathBuf::from(text),
     }

@@ -2,9 +2,12 @@
 //! file of the settings.
 
 use std::fmt;
+use std::path::PathBuf;
 use std::sync::Arc;
 use std::sync::atomic::AtomicBool;
 use std::time::{Duration, Instant};
+
+use directories::UserDirs;
 
 use super::awake::Awake;
 use super::dialogs::{FileDialogs, NoDialogs, Portal};
@@ -31,6 +34,9 @@ pub struct PlatformServices {
     pub awake: Awake,
     /// The windows of the system in which files are chosen.
     pub dialogs: Arc<dyn FileDialogs>,
+    /// Where the tyer's documents lie, or else the home folder. Which that is stands in a file, so it is
+    /// asked for before there is a window that would wait for it.
+    pub documents: Option<PathBuf>,
     /// Whether size and place of the window are kept for the next time.
     pub keeps_window: bool,
     /// Whether the tyer has left what was not saved.
@@ -48,10 +54,17 @@ impl Default for PlatformServices {
             ear: Ear::default(),
             awake: Awake::default(),
             dialogs: Arc::new(NoDialogs),
+            documents: documents(),
             keeps_window: false,
             left_unsaved: Arc::default(),
         }
     }
+}
+
+fn documents() -> Option<PathBuf> {
+    let folders = UserDirs::new()?;
+    let documents = folders.document_dir();
+    Some(documents.unwrap_or_else(|| folders.home_dir()).to_owned())
 }
 
 impl fmt::Debug for PlatformServices {

@@ -6,6 +6,9 @@
 //! real one is held against.
 
 #[cfg(target_os = "linux")]
+#[path = "../../support/failing_disk.rs"]
+mod disk;
+#[cfg(target_os = "linux")]
 #[path = "../../support/display.rs"]
 mod display;
 

@@ -8,6 +8,7 @@ use marlinspeak::words::Words;
 use tempfile::TempDir;
 
 use super::bare::Bare;
+use super::disk::{ANY, CALLS, FailingDisk, Fault};
 use super::ear::Ear;
 use super::eye::Eye;
 use super::line::{head, line, median, times};
@@ -47,6 +48,7 @@ pub fn all(in_earnest: bool) {
     first_sound(&loft, &ear, &eye, effort.presses);
     from_start(&loft, &ear, effort.returns);
     changed_frame(&loft, &ear, &eye, effort.presses);
+    frame_on_a_hanging_disk(&loft, &ear, &eye, effort.presses);
     idle(&loft, &ear, effort.idle);
     speech_back(&mut loft, &ear, &eye, effort.returns);
     frame_without_speech(&loft, &ear, &eye, effort.presses);
@@ -116,6 +118,33 @@ fn from_start(loft: &Loft, ear: &Ear, starts: usize) {
 fn changed_frame(loft: &Loft, ear: &Ear, eye: &Eye, presses: usize) {
     let _program = open_tie(loft, ear);
     times("key to changed frame", &frames(eye, presses), "33 ms");
+}
+
+/// The same while the disk hangs at one kind of call, or at all of them: presses in a row, none of which can
+/// be saved.
+fn frame_on_a_hanging_disk(loft: &Loft, ear: &Ear, eye: &Eye, presses: usize) {
+    let mut all = Vec::new();
+    for call in CALLS.into_iter().chain([ANY]) {
+        let folder = TempDir::new().expect("a temporary folder");
+        let disk = FailingDisk::build(folder.path());
+        let start = Instant::now();
+        let _program = Program::begin(loft, &KNOT, |command| {
+            command
+                .env("SPEECHD_ADDRESS", loft.speech_address())
+                .envs(disk.environment(call, &std::env::temp_dir()));
+        });
+        loft.display.focus("Marlinspeak");
+        ear.first_after(start);
+        quiet(loft, ear);
+        disk.break_down(Fault::Hangs);
+        all.extend(frames(eye, presses));
+        disk.mend();
+    }
+    times(
+        "key to changed frame, disk hanging at each kind of call",
+        &all,
+        "33 ms, never over 100 ms",
+    );
 }
 
 /// The same while the speech service is stopped; it is of no use afterwards.

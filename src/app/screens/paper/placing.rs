@@ -146,9 +146,7 @@ fn folder(context: &mut Context) -> Option<PathBuf> {
         context.put_by(*last);
         return Some(folder);
     }
-    let dirs = directories::UserDirs::new()?;
-    let documents = dirs.document_dir().unwrap_or_else(|| dirs.home_dir());
-    Some(documents.to_owned())
+    context.services.platform.documents.clone()
 }
 
 /// Puts the focus of the window on the line, behind what stands there.
