@@ -23,6 +23,9 @@ mod ssip;
 #[cfg(feature = "window")]
 #[path = "failing_disk/window.rs"]
 mod window;
+#[cfg(feature = "window")]
+#[path = "failing_disk/window_kills.rs"]
+mod window_kills;
 
 #[path = "failing_disk/waiting.rs"]
 mod waiting;
@@ -31,7 +34,7 @@ use std::path::{Path, PathBuf};
 use std::thread;
 use std::time::Duration;
 
-use disk::{CALLS, FailingDisk, Fault};
+use disk::{CALLS, FailingDisk, Fault, folder_in_memory};
 use lines::{DEADLINE, Lines};
 use marlinspeak::shelf::{Presses, Shelf, Tie};
 use tempfile::TempDir;
@@ -84,7 +87,7 @@ fn fails_or_hangs(fault: Fault, call: &str) {
     tie.prints("Lead pass, leg 2 of 8.");
     tie.prints(match fault {
         Fault::Fails => "This tie cannot be saved (",
-        Fault::Hangs | Fault::Slow => "Not saved yet: the disk is slow to answer.",
+        Fault::Hangs | Fault::Slow | Fault::Usual => "Not saved yet: the disk is slow to answer.",
     });
     tie.type_in("q");
     let (code, complaint) = tie.ends();
@@ -120,6 +123,25 @@ fn what_a_mended_disk_takes_is_told_and_kept() {
     });
 }
 
+/// Whoever pipes presses in has typed the last of them before the first is answered.
+#[test]
+fn what_is_typed_ahead_of_a_disk_that_refuses_is_told_why() {
+    let (_around, data, disk, mut tie) = begun("write");
+    tie.type_in("");
+    tie.prints("Lead pass, leg 1 of 8.");
+    wait_for_presses(&data, 1);
+    disk.break_down(Fault::Fails);
+    for line in ["", "", "", "q"] {
+        tie.type_in(line);
+    }
+    let told = tie.prints_one_of(&["This tie cannot be saved (", "Not saved yet"]);
+    assert!(told.starts_with("This tie cannot be saved ("), "{told}");
+    let (code, complaint) = tie.ends();
+    assert_eq!(code, Some(1));
+    let why = "What you pressed last is not saved (no room is left on the disk)";
+    assert!(complaint.starts_with(why), "{complaint}");
+}
+
 /// One pass of many legs, a step each and nothing between them.
 const LONG: [&str; 8] = [
     "--leads",
@@ -149,7 +171,7 @@ struct Killed {
 
 impl Killed {
     fn new() -> Self {
-        let around = TempDir::new().unwrap();
+        let around = folder_in_memory();
         let disk = FailingDisk::build(around.path());
         Self {
             around,
@@ -217,6 +239,7 @@ fn kills_at_a_human_pace(kills: u16) {
     let mut pressed_in_all = 0;
     for kill in 0..kills {
         let mut tie = killed.start();
+        killed.disk.break_down(Fault::Usual);
         let presses = 1 + u16::try_from(random(3)).unwrap();
         for press in 1..=presses {
             tie.type_in("");
@@ -225,6 +248,7 @@ fn kills_at_a_human_pace(kills: u16) {
             thread::sleep(Duration::from_millis(250 + random(100)));
         }
         tie.kill();
+        killed.disk.mend();
         assert_eq!(killed.on_disk(), killed.stood + presses, "kill {kill}");
         pressed_in_all += presses;
         killed.renew();
@@ -234,23 +258,20 @@ fn kills_at_a_human_pace(kills: u16) {
 
 /// Kills the program in the middle of bursts of presses without any pause: what it has answered is on
 /// disk but for one press at the most, and nothing is that was not pressed.
-fn bursts(slow: bool, kills: u16) {
+fn bursts(fault: Fault, kills: u16) {
+    let slow = fault == Fault::Slow;
     let mut killed = Killed::new();
     let (mut answered_in_all, mut behind) = (0, 0);
     for kill in 0..kills {
         let mut tie = killed.start();
-        if slow {
-            killed.disk.break_down(Fault::Slow);
-        }
+        killed.disk.break_down(fault);
         for _ in 0..50 {
             tie.type_in("");
         }
         let until = killed.stood + 1 + u16::try_from(random(if slow { 6 } else { 30 })).unwrap();
         tie.prints(&format!("Lead pass, leg {until} of"));
         let rest = tie.kill();
-        if slow {
-            killed.disk.mend();
-        }
+        killed.disk.mend();
         let told_late = rest.iter().any(|line| line.starts_with("Not saved yet"));
         let answered = rest.iter().filter_map(|line| told_leg(line)).max();
         let answered = answered.unwrap_or(until);
@@ -269,10 +290,10 @@ fn bursts(slow: bool, kills: u16) {
 
 #[test]
 fn in_a_burst_no_kill_loses_more_than_one_press() {
-    bursts(false, 20);
+    bursts(Fault::Usual, 20);
 }
 
 #[test]
 fn on_a_slow_disk_no_kill_loses_more_than_what_is_not_acknowledged() {
-    bursts(true, 10);
+    bursts(Fault::Slow, 10);
 }

@@ -53,6 +53,8 @@ pub enum Message {
     SecondDensity(window::Id, f32),
     /// A window lost the keys a moment ago.
     KeysGone,
+    /// A press waited for the one before it to be on disk: whether that takes longer than it can wait.
+    Settled(bool),
     /// The last save was waited for: whether everything is on disk.
     Flushed(bool),
 }

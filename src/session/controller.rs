@@ -273,6 +273,12 @@ impl Session {
         self.notices.saving.is_late()
     }
 
+    /// A press cannot wait any longer until the one before it is on disk: that is shown.
+    pub fn goes_on_unsaved(&mut self) {
+        let news = self.notices.saving.goes_on();
+        self.saving_news(news);
+    }
+
     /// There is no shelf: whatever is done at a tie is lost when the tyer leaves, and said to be.
     pub fn no_shelf(&mut self, error: &ShelfError) {
         self.notices.saving.nowhere(error.clone());

@@ -75,7 +75,7 @@ impl Session {
         self.saving_news(news);
     }
 
-    fn saving_news(&mut self, news: SavingNews) {
+    pub(super) fn saving_news(&mut self, news: SavingNews) {
         self.wake(Timer::Saving, news.look_after);
         // Who only hears has to hear it; the step comes again after it.
         if let (Some(news), Some(tie), true) = (news.say, &self.tie, self.is_before_the_eyes) {

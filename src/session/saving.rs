@@ -14,14 +14,30 @@ const SAID_AFTER: Duration = Duration::from_secs(4);
 /// What is known of the disk.
 #[derive(Debug, Default)]
 pub(super) struct Saving {
-    /// The presses of the newest state of each tie that is not known to be on disk.
-    unsaved: BTreeMap<TieId, Presses>,
+    /// Each tie whose newest state is not known to be on disk.
+    unsaved: BTreeMap<TieId, Behind>,
     lasts: Lasts,
     failure: Option<ShelfError>,
     /// There is no shelf to save anything on.
     is_nowhere: bool,
     /// Something was to be saved all the same.
     is_lost: bool,
+}
+
+/// How far the disk is behind a tie.
+#[derive(Clone, Copy, Debug)]
+struct Behind {
+    /// The presses of the newest state.
+    asked: Presses,
+    /// Those of the state that is on disk.
+    saved: Presses,
+}
+
+impl Behind {
+    /// Whether more than the last press is not on disk.
+    const fn by_several(self) -> bool {
+        self.asked.0 > self.saved.0.saturating_add(1)
+    }
 }
 
 /// How long the oldest state has been waiting.
@@ -51,8 +67,28 @@ impl Saving {
             return None;
         }
         let was_saved = self.unsaved.is_empty();
-        self.unsaved.insert(tie.id().clone(), tie.presses);
+        let asked = tie.presses;
+        self.unsaved
+            .entry(tie.id().clone())
+            .and_modify(|behind| behind.asked = asked)
+            .or_insert(Behind {
+                asked,
+                saved: Presses(asked.0.saturating_sub(1)),
+            });
         (was_saved && self.failure.is_none()).then_some(SHOWN_AFTER)
+    }
+
+    /// A press cannot wait any longer until the one before it is on disk. From now on it is shown, and
+    /// that is so until no more than the last press is not there.
+    pub(super) fn goes_on(&mut self) -> SavingNews {
+        if self.unsaved.is_empty() || self.is_late() {
+            return SavingNews::default();
+        }
+        self.lasts = Lasts::Shown;
+        SavingNews {
+            say: None,
+            look_after: Some(SAID_AFTER),
+        }
     }
 
     /// There is nothing to save on, for this reason. What was asked to be saved before that was known
@@ -74,8 +110,19 @@ impl Saving {
     pub(super) fn kept(&mut self, kept: &Kept, words: &Words) -> SavingNews {
         match kept {
             Kept::Saved { id, presses, .. } => {
-                if self.unsaved.get(id).is_some_and(|asked| asked <= presses) {
-                    self.unsaved.remove(id);
+                if let Some(behind) = self.unsaved.get_mut(id) {
+                    behind.saved = *presses;
+                    if behind.asked <= *presses {
+                        self.unsaved.remove(id);
+                    }
+                }
+                // What is shown of a slow disk stands until it has caught up.
+                let is_slow = self.failure.is_none() && self.lasts != Lasts::AMoment;
+                if is_slow && self.unsaved.values().any(|behind| behind.by_several()) {
+                    return SavingNews {
+                        say: None,
+                        look_after: (self.lasts == Lasts::Shown).then_some(SAID_AFTER),
+                    };
                 }
                 let was_told = self.failure.take().is_some() || self.lasts == Lasts::Said;
                 self.lasts = Lasts::AMoment;
@@ -178,6 +225,34 @@ mod tests {
         let news = saving.kept(&saved(&tie, 3), &words);
         assert_eq!(news, SavingNews::default());
         assert_eq!(saving.sentence(&words), None);
+    }
+
+    #[test]
+    fn once_a_press_has_gone_on_unsaved_it_is_shown_until_the_disk_is_one_press_behind() {
+        let (mut saving, words) = (Saving::default(), Words::english());
+        let mut later = tie(3);
+        assert_eq!(saving.goes_on(), SavingNews::default(), "all is saved");
+        saving.asked(&later);
+        assert_eq!(saving.goes_on().look_after, Some(SAID_AFTER));
+        assert!(saving.is_late());
+        later.presses = Presses(5);
+        saving.asked(&later);
+        let news = saving.kept(&saved(&later, 3), &words);
+        assert_eq!(news.look_after, Some(SAID_AFTER));
+        assert!(saving.sentence(&words).is_some(), "two presses behind");
+        saving.kept(&saved(&later, 4), &words);
+        assert_eq!(saving.sentence(&words), None);
+        // Once said it is told that all is well, and not before.
+        saving.goes_on();
+        assert!(saving.look(&words).say.is_some());
+        later.presses = Presses(7);
+        saving.asked(&later);
+        assert_eq!(
+            saving.kept(&saved(&later, 5), &words),
+            SavingNews::default()
+        );
+        let news = saving.kept(&saved(&later, 7), &words);
+        assert_eq!(news.say, Some(words.notice("saving-again", &[])));
     }
 
     #[test]

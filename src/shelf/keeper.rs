@@ -45,6 +45,17 @@ pub enum Kept {
     },
 }
 
+/// What came of waiting for the disk.
+#[derive(Clone, Debug)]
+pub enum Waited {
+    /// Everything asked for is there.
+    Saved,
+    /// It takes its time.
+    Slow,
+    /// It refused, as was reported or is about to be.
+    Refused(Kept),
+}
+
 /// Saves ties behind the caller's back. Letting go of it saves what is still to be saved.
 pub struct Keeper {
     queue: Arc<SaveQueue>,
@@ -69,6 +80,8 @@ struct Work {
     failed: Vec<Tie>,
     retry_at: Option<Instant>,
     attempts: HashMap<TieId, u32>,
+    /// The last failure, when nothing was saved since.
+    failure: Option<Kept>,
     /// To be let go of as soon as their ties are saved.
     leaving: Vec<Held>,
     /// What is being saved just now.
@@ -136,6 +149,19 @@ impl Keeper {
     /// From now on nobody waits for the disk when the keeper is let go of.
     pub fn abandon(&self) {
         enter(&self.queue.work).is_abandoned = true;
+    }
+
+    /// Waits until everything asked for is on disk or the disk has refused it, at most this long.
+    pub fn wait(&self, at_most: Duration) -> Waited {
+        let is_under_way = |work: &mut Work| !work.is_idle() && work.failure.is_none();
+        self.queue
+            .wait(enter(&self.queue.work), at_most, is_under_way);
+        let work = enter(&self.queue.work);
+        match &work.failure {
+            _ if work.is_idle() => Waited::Saved,
+            Some(failure) => Waited::Refused(failure.clone()),
+            None => Waited::Slow,
+        }
     }
 
     /// Waits until everything asked for is on disk, at most this long, and says whether it is.
@@ -275,6 +301,7 @@ impl SaveQueue {
         match result {
             Ok(saved) => {
                 work.attempts.remove(&saved.id);
+                work.failure = None;
                 Kept::Saved {
                     id: saved.id,
                     touched: saved.touched,
@@ -291,11 +318,13 @@ impl SaveQueue {
                     work.failed.push(tie);
                 }
                 work.retry_at = Some(Instant::now() + RETRY_AFTER);
-                Kept::Failed {
+                let failure = Kept::Failed {
                     id,
                     error,
                     attempts,
-                }
+                };
+                work.failure = Some(failure.clone());
+                failure
             }
         }
     }

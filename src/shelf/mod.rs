@@ -61,7 +61,7 @@ pub use entry_document::{ENTRY_VERSION, read_entry, write_entry};
 pub use error::{CopyBefore, DocumentError, ShelfError, ShelfTrouble};
 pub use handle::Shelf;
 pub use import_export::{Backup, IfThere, Restored, SettingsToKeep};
-pub use keeper::{Keeper, Kept};
+pub use keeper::{Keeper, Kept, Waited};
 pub use ledger::{Ledger, Totals};
 pub use lock::Held;
 pub use long_texts::{LongText, longest_said};

@@ -3,6 +3,7 @@
 use std::path::Path;
 use std::process::{Command, Stdio};
 use std::thread;
+use std::time::Duration;
 
 use marlinspeak::guide::{AtOnce, Plan, Script};
 use marlinspeak::shelf::Presses;
@@ -15,6 +16,8 @@ use crate::program::{PROGRAM, Program, heard, without_lock_out};
 use crate::ssip::Service;
 use crate::{DEADLINE, tie_in, wait_for_presses};
 
+/// What comes of a press is said by then.
+const ECHO: Duration = Duration::from_millis(150);
 const KNOT: [&str; 4] = ["--leads", "3", "--bights", "4"];
 
 /// What is said at every step.
@@ -95,7 +98,9 @@ fn says_so_and_asks(fault: Fault) {
         assert_eq!(heard(&service), says[2], "{call} {fault:?}");
         let told = match fault {
             Fault::Fails => "This tie cannot be saved (",
-            Fault::Hangs | Fault::Slow => "Not saved yet: the disk is slow to answer.",
+            Fault::Hangs | Fault::Slow | Fault::Usual => {
+                "Not saved yet: the disk is slow to answer."
+            }
         };
         let told = hears(&service, told);
         assert!(told.ends_with(&says[2]), "{call} {fault:?}: {told}");
@@ -189,4 +194,63 @@ fn nothing_on_the_way_of_a_press_waits_for_disk_or_speech() {
     begun.program.kill();
     begun.disk.mend();
     assert_eq!(presses_on(&begun.around.path().join("data")), Presses(1));
+}
+
+/// Presses that lead through every screen that asks the disk for something, and what is heard then, as it
+/// begins; nothing where that says no more than the press.
+const WAY: [(&str, &str); 17] = [
+    ("space BackSpace space c j h", "Lead pass: 0 of 8"),
+    ("w Escape o Return", "The system asks"),
+    ("Return Return", "The card is in"),
+    ("Escape Escape", "A tie is waiting"),
+    ("t Down Right Left", "Settings. "),
+    ("Escape", "A tie is waiting"),
+    ("p Tab 4 Tab 7", "Plan. "),
+    ("Escape Escape Escape", "A tie is waiting"),
+    ("s b Escape i Escape n x Return a a u", ""),
+    ("o", "On paper"),
+    ("Escape Escape", "A tie is waiting"),
+    ("o n a", ""),
+    ("Escape Escape Escape", "A tie is waiting"),
+    ("g Down Escape", "Words of the trade"),
+    ("k Escape", ""),
+    ("c Escape", "First ties"),
+    ("space", "Taking up"),
+];
+
+/// Whatever a screen asks the disk for, another thread does: with the thread of the window asking for
+/// nothing there is no trouble of a disk that it could wait for.
+#[test]
+fn the_thread_of_the_window_asks_the_disk_for_nothing() {
+    let (display, service, says) = (Display::start(), Service::start(), says());
+    let around = TempDir::new().unwrap();
+    let data = around.path().join("data");
+    let disk = FailingDisk::build(around.path());
+    without_lock_out(&data);
+    let mut command = Command::new(PROGRAM);
+    command
+        .envs(disk.environment(ANY, around.path()))
+        .envs([disk.noting()])
+        .env("HOME", around.path());
+    let program = Program::start_by(&mut command, &display, &service, &data, &KNOT);
+    assert_eq!(heard(&service), says[0]);
+    assert!(!disk.noted().is_empty(), "before it opens it reads");
+    for (keys, begins) in WAY {
+        let mut texts = Vec::new();
+        for key in keys.split(' ') {
+            display.press(key);
+            display.wait_until_heard();
+            texts.extend(std::iter::from_fn(|| service.next_text(ECHO)));
+        }
+        // What is said of a screen that asks the disk comes when it has answered.
+        while !texts.iter().any(|text| text.starts_with(begins)) {
+            let text = service.next_text(DEADLINE);
+            texts.push(text.unwrap_or_else(|| panic!("{keys}: {begins} not among {texts:#?}")));
+        }
+        let noted = disk.noted();
+        assert!(noted.is_empty(), "{keys}: {noted:#?}");
+    }
+    display.press("ctrl+q");
+    assert_eq!(program.ends().0, Some(0));
+    assert_eq!(disk.noted(), Vec::<String>::new(), "on leaving");
 }

@@ -13,7 +13,7 @@ use x11rb::CURRENT_TIME;
 use x11rb::connection::Connection;
 use x11rb::protocol::Event;
 use x11rb::protocol::xproto::{
-    ChangeWindowAttributesAux, ClientMessageEvent, ConnectionExt, EventMask,
+    ChangeWindowAttributesAux, ClientMessageEvent, ConnectionExt, EventMask, ImageFormat,
 };
 
 /// How long anything on the display may take before the test gives up.
@@ -35,6 +35,9 @@ pub struct Display {
 }
 
 impl Display {
+    /// Dots in a row of it.
+    pub const WIDTH: usize = 1280;
+
     /// Starts a server; it picks a number that is free and says so when it is ready.
     pub fn start() -> Self {
         let mut server = Command::new("Xvfb")
@@ -125,6 +128,34 @@ impl Display {
     /// Presses and lets go of a key by its X name.
     pub fn press(&self, key: &str) {
         self.xdotool(&["key", key]);
+    }
+
+    /// Presses and lets go of it so many times, without any pause.
+    pub fn press_often(&self, key: &str, times: usize) {
+        self.xdotool(&[&["key", "--delay", "0"][..], &vec![key; times]].concat());
+    }
+
+    /// All that is to be seen: red, green and blue of every dot.
+    pub fn look(&self) -> Vec<[u8; 3]> {
+        let (server, screen) = x11rb::connect(Some(&self.name)).unwrap();
+        let screen = &server.setup().roots[screen];
+        let size = [screen.width_in_pixels, screen.height_in_pixels];
+        let asked = server.get_image(
+            ImageFormat::Z_PIXMAP,
+            screen.root,
+            0,
+            0,
+            size[0],
+            size[1],
+            !0,
+        );
+        let picture = asked.unwrap().reply().unwrap();
+        assert_eq!(picture.depth, 24, "blue, green, red and a byte of nothing");
+        let (dots, _) = picture.data.as_chunks::<4>();
+        let dots = dots
+            .iter()
+            .map(|[blue, green, red, _]| [*red, *green, *blue]);
+        dots.collect()
     }
 
     /// Presses a key and keeps it down.

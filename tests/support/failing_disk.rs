@@ -10,6 +10,8 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::sync::OnceLock;
 
+use tempfile::TempDir;
+
 /// The calls that it can fail at.
 pub const CALLS: [&str; 4] = ["open", "write", "fsync", "rename"];
 /// All of these, and every other that looks at the disk.
@@ -24,12 +26,26 @@ pub enum Fault {
     Hangs,
     /// The call takes 60 ms longer.
     Slow,
+    /// The call takes 10 ms longer, as one to a disk that turns.
+    Usual,
 }
 
 /// The library, built once for all disks of a run.
 fn library() -> &'static Path {
     static LIBRARY: OnceLock<PathBuf> = OnceLock::new();
     LIBRARY.get_or_init(|| preloaded::build("failing_disk"))
+}
+
+/// A folder in memory where the system has such a place: how long its disk takes is up to the test then, and
+/// not to what else goes on at the machine.
+pub fn folder_in_memory() -> TempDir {
+    let memory = Path::new("/dev/shm");
+    let folder = if memory.is_dir() {
+        TempDir::new_in(memory)
+    } else {
+        TempDir::new()
+    };
+    folder.unwrap()
 }
 
 /// The library that is loaded before the C library, and what it goes by.
@@ -57,12 +73,29 @@ impl FailingDisk {
         ]
     }
 
+    /// What a program is started with besides, so that each call of its first thread is noted.
+    pub fn noting(&self) -> (&'static str, PathBuf) {
+        ("FAILING_NOTES", self.notes())
+    }
+
+    /// The files and folders that the first thread has asked the disk for since it was last asked here.
+    pub fn noted(&self) -> Vec<String> {
+        let notes = fs::read_to_string(self.notes()).unwrap_or_default();
+        let _ = fs::remove_file(self.notes());
+        notes.lines().map(str::to_owned).collect()
+    }
+
+    fn notes(&self) -> PathBuf {
+        self.flag.with_extension("notes")
+    }
+
     /// From now on the calls fail, hang or take their time.
     pub fn break_down(&self, fault: Fault) {
         let contents = match fault {
             Fault::Fails => "",
             Fault::Hangs => "hang",
             Fault::Slow => "slowly",
+            Fault::Usual => "usual",
         };
         // All at once: no look at it may find it half written.
         let beside = self.flag.with_extension("new");

@@ -127,6 +127,8 @@ impl Hands {
             }),
             chime: Box::new(sounds.clone()),
             left_unsaved: Arc::clone(&left_unsaved),
+            // The disk of a busy machine takes longer than anybody waits, and is not what is tried.
+            moment: PATIENCE,
             dialogs,
             ..PlatformServices::default()
         };

@@ -61,11 +61,19 @@ impl Lines {
 
     /// The first line from here on that begins so.
     pub fn prints(&self, beginning: &str) -> String {
+        self.prints_one_of(&[beginning])
+    }
+
+    /// The first line from here on that begins in one of these ways.
+    pub fn prints_one_of(&self, beginnings: &[&str]) -> String {
         loop {
             let line = self.printed.recv_timeout(DEADLINE).unwrap_or_else(|_| {
-                panic!("never printed: {beginning}");
+                panic!("never printed: {beginnings:?}");
             });
-            if line.starts_with(beginning) {
+            if beginnings
+                .iter()
+                .any(|beginning| line.starts_with(beginning))
+            {
                 return line;
             }
         }

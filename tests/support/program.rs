@@ -64,6 +64,19 @@ impl Program {
         self.0.id()
     }
 
+    /// Stops it where it stands, SIGSTOP: what its window shows stays to be seen.
+    pub fn freeze(&self) {
+        let number = self.id().to_string();
+        let told = Command::new("kill").args(["-STOP", &number]).status();
+        assert!(told.unwrap().success());
+        let status = format!("/proc/{number}/stat");
+        wait_for(|| {
+            let status = std::fs::read_to_string(&status).unwrap();
+            // The state follows the name, which stands in brackets (proc_pid_stat(5)).
+            status.rsplit_once(") ")?.1.starts_with('T').then_some(())
+        });
+    }
+
     /// Waits until it has ended, and gives its exit code and what it wrote on standard error where that
     /// is a pipe.
     pub fn ends(mut self) -> (Option<i32>, String) {

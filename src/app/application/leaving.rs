@@ -26,6 +26,12 @@ impl App {
     /// The tyer wants to leave: at once when everything is on disk, else when it is, and without it
     /// only when the tyer says so once more.
     pub(super) fn close(&mut self) -> Task<Message> {
+        let hurried = self.hurry_on();
+        let close = self.close_now();
+        Task::batch([hurried, close])
+    }
+
+    fn close_now(&mut self) -> Task<Message> {
         match self.leaving {
             Leaving::Not => {}
             Leaving::Waiting => return Task::none(),

@@ -1,6 +1,7 @@
 //! The application: which screen is up, and who hears of what happens. What happens to a tie is
 //! the session's affair, and what happens on a screen the screen's.
 
+mod hurry;
 mod leaving;
 mod presses;
 mod second_window;
@@ -24,6 +25,7 @@ use crate::session::{self, InHand, Session, Timer, Wishes, entry_for, new_tie};
 use crate::settings::Settings;
 use crate::shelf::{Entry, ShelfError, ShelfReading};
 use crate::words::Words;
+use hurry::Hurried;
 use leaving::Leaving;
 use second_window::SecondWindow;
 
@@ -32,6 +34,7 @@ pub struct App {
     context: Context,
     screen: Screen,
     leaving: Leaving,
+    hurried: Hurried,
     /// All the keys stand over the screen.
     shows_keys: bool,
     is_full_screen: bool,
@@ -70,6 +73,7 @@ impl App {
             context,
             screen,
             leaving: Leaving::Not,
+            hurried: Hurried::default(),
             shows_keys: false,
             is_full_screen: false,
             place: None,
@@ -197,6 +201,7 @@ impl App {
                 Task::none()
             }
             Message::KeysGone => self.keys_gone(),
+            Message::Settled(is_slow) => self.settled(is_slow),
             Message::Flushed(is_saved) => self.flushed(is_saved),
         }
     }

@@ -119,11 +119,20 @@ impl App {
         self.meant(intent, press)
     }
 
-    /// Does what a press means on the screen that is up.
+    /// Takes in what a press means on the screen that is up.
     pub(super) fn meant(&mut self, intent: Option<Intent>, press: Option<Press>) -> Task<Message> {
         if intent.is_none() && press.is_none() {
             return Task::none();
         }
+        if self.is_ahead_of_disk() {
+            self.hurried.push((intent, press));
+            return self.wait_for_disk();
+        }
+        self.act_on(intent, press)
+    }
+
+    /// Does what a press means on the screen that is up.
+    pub(super) fn act_on(&mut self, intent: Option<Intent>, press: Option<Press>) -> Task<Message> {
         if let Some(is_faster) = intent.and_then(Intent::speed)
             && !self.screen.takes_text()
         {

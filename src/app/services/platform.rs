@@ -18,6 +18,9 @@ use crate::session::{Event, ToSession};
 use crate::settings::{Settings, SettingsError, SettingsFile};
 use crate::voice::{Chime, CuePlayer};
 
+/// Longer than a disk takes that is well, and too short to be felt.
+const MOMENT: Duration = Duration::from_millis(50);
+
 /// The services of the platform. The default is none of them, with a clock that runs.
 pub struct PlatformServices {
     /// Where the settings are saved.
@@ -34,6 +37,8 @@ pub struct PlatformServices {
     pub awake: Awake,
     /// The windows of the system in which files are chosen.
     pub dialogs: Arc<dyn FileDialogs>,
+    /// How long a press may wait until the one before it is on disk.
+    pub moment: Duration,
     /// Where the tyer's documents lie, or else the home folder. Which that is stands in a file, so it is
     /// asked for before there is a window that would wait for it.
     pub documents: Option<PathBuf>,
@@ -54,6 +59,7 @@ impl Default for PlatformServices {
             ear: Ear::default(),
             awake: Awake::default(),
             dialogs: Arc::new(NoDialogs),
+            moment: MOMENT,
             documents: documents(),
             keeps_window: false,
             left_unsaved: Arc::default(),

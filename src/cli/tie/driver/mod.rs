@@ -13,7 +13,7 @@ use super::page_news::page_news;
 use super::services::TerminalServices;
 use crate::pedal::{Input, InputEvent, Intent, KeyBinder, Press, Transition};
 use crate::session::{Event, InHand, KnockTrial, Page, Session, SettingsList, Timer};
-use crate::shelf::{ShelfError, ShelfReading};
+use crate::shelf::{ShelfError, ShelfReading, Waited};
 use crate::words::{Remark, Spoken};
 
 /// How long a press may wait until the one before it is on disk: longer than a slow disk takes, but
@@ -326,9 +326,20 @@ impl<W: Write> TerminalDriver<W> {
 
     /// Waits a moment until the last press is on disk, unless the tyer was told that saving takes
     /// long or fails. So, however fast the presses come, no more than one of them is not on disk.
-    pub fn settle(&self) {
-        if !self.session.is_saving_late() {
-            self.flush(MOMENT);
+    pub fn settle(&mut self, now: Duration) {
+        if self.session.is_saving_late() {
+            return;
+        }
+        match self
+            .services
+            .keeper
+            .as_ref()
+            .map(|keeper| keeper.wait(MOMENT))
+        {
+            Some(Waited::Slow) => self.session.goes_on_unsaved(),
+            // What was reported may stand behind a press that is taken before it.
+            Some(Waited::Refused(failure)) => self.hear(Event::Kept(failure), now),
+            Some(Waited::Saved) | None => {}
         }
     }
 
