@@ -527,3 +527,170 @@ fn what_comes_late_takes_the_place_of_nothing_newer() {
     book.take_in(first, &words).unwrap();
     assert!(page(&book).contains("the yard"), "{}", page(&book));
 }
+
+/// Brings the line that begins so into turn, from the first one on.
+fn go_to_line(hands: &mut Hands, label: &str) {
+    hands.press(Named::Home);
+    for _ in 0..30 {
+        if hands.last_said().starts_with(label) {
+            return;
+        }
+        down(hands, 1);
+    }
+    panic!("no line says {label}: {}", hands.last_said());
+}
+
+/// Begins a piece of so many leads and bights in cord of 3 mm, on its page.
+fn with_a_piece(hands: &mut Hands, leads: &str, bights: &str) {
+    hands.press(letter("n"));
+    hands.press(letter("a"));
+    for (label, text) in [("Leads", leads), ("Bights", bights), ("Cord", "3mm")] {
+        go_to_line(hands, label);
+        say(hands, text);
+    }
+}
+
+#[test]
+fn a_ball_is_ordered_in_place_and_asks_for_no_tube() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = at_orders(folder.path());
+    with_a_piece(&mut hands, "5", "4");
+    go_to_line(&mut hands, "Diameter of a ball: not said");
+    say(&mut hands, "38mm");
+    // Lines above have gone, and the one in turn is still in turn.
+    assert_eq!(hands.last_said(), "Diameter of a ball: 38mm");
+    for gone in [
+        "Thickness of the object",
+        "Mat, from",
+        "Length to be covered",
+        "Gap before",
+    ] {
+        assert!(!hands.sees(&format!("{gone}: not said")), "{gone}");
+    }
+    assert!(hands.sees("Tube: not said"));
+    go_to_line(&mut hands, "Slid on or tied in place: not said");
+    hands.press(Named::Enter);
+    assert_eq!(hands.last_said(), "Slid on or tied in place: Tied in place");
+    for gone in ["Tube: not said", "Holes in each row of a ring: not said"] {
+        assert!(!hands.sees(gone), "{gone}");
+    }
+    let order = kept(folder.path()).remove(0);
+    let [ball, place] = [SetupField::Ball, SetupField::InPlace]
+        .map(|field| order.pieces[0].text(PieceField::Setup(field)).to_owned());
+    assert_eq!([&*ball, &*place], ["38mm", "yes"]);
+    hands.press(Named::Escape);
+    assert!(hands.sees("To buy:"), "{}", hands.last_said());
+    hands.press(letter("b"));
+    let plan = hands.ties()[0].plan.clone();
+    let setup = plan.setup().unwrap();
+    let ball = marlinspeak::bench::Millimetres::parse("38mm").unwrap();
+    assert_eq!(setup.ground(), marlinspeak::bench::Ground::Ball(ball));
+    assert!(setup.in_place);
+}
+
+#[test]
+fn what_was_said_of_another_ground_stays_until_it_is_taken_back() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = at_orders(folder.path());
+    with_a_piece(&mut hands, "5", "7");
+    go_to_line(&mut hands, "Tube");
+    say(&mut hands, "45mm");
+    go_to_line(&mut hands, "Mat, from edge to edge");
+    say(&mut hands, "150mm");
+    // The tube is what is wrong, and can be taken back.
+    assert!(hands.sees("Tube: 45mm"));
+    assert!(!hands.sees("Slid on or tied in place: not said"));
+    hands.press(Named::End);
+    assert!(
+        hands
+            .last_said()
+            .contains("A mat is tied flat on a board and takes no tube"),
+        "{}",
+        hands.last_said()
+    );
+    say(&mut hands, "");
+    assert!(!hands.sees("Tube: 45mm") && !hands.sees("Tube: not said"));
+    hands.press(Named::Escape);
+    assert!(hands.sees("To buy:"));
+}
+
+#[test]
+fn how_a_taper_and_a_hole_are_written_is_told_where_they_are_typed() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = at_orders(folder.path());
+    with_a_piece(&mut hands, "5", "6");
+    go_to_line(&mut hands, "Thickness of the object");
+    hands.press(Named::Enter);
+    let taper = "Thickness of the object. If it tapers, give both ends with a colon between, the \
+                 bottom one first, such as 32:26 mm.";
+    assert_eq!(hands.last_said(), taper);
+    assert!(hands.sees(taper));
+    hands.tell(Message::typed_on_orders("32:26 mm"));
+    hands.press(Named::Enter);
+    go_to_line(&mut hands, "Slid on");
+    hands.press(Named::Enter);
+    go_to_line(&mut hands, "Length to be covered");
+    say(&mut hands, "60mm");
+    hands.press(Named::Escape);
+    assert!(hands.sees("To buy:"), "{}", hands.last_said());
+    let form = kept(folder.path()).remove(0).pieces[0].setup();
+    let ground = form.ground().unwrap().unwrap();
+    assert!(
+        matches!(ground, marlinspeak::bench::Ground::Taper { .. }),
+        "{ground:?}"
+    );
+    hands.press(Named::Escape);
+    with_a_piece(&mut hands, "5", "7");
+    go_to_line(&mut hands, "Mat");
+    hands.press(Named::Enter);
+    assert!(
+        hands.last_said().contains("such as 150:60 mm"),
+        "{}",
+        hands.last_said()
+    );
+}
+
+/// A document from elsewhere says neither yes nor no of being tied in place.
+#[test]
+fn what_is_neither_in_place_nor_slid_on_is_mended_where_it_is_told() {
+    let folder = TempDir::new().unwrap();
+    let shelf = Shelf::open(folder.path().join("ties")).unwrap();
+    let mut order = Order::default();
+    let rail = order.add();
+    for (field, text) in [
+        (PieceField::Leads, "5"),
+        (PieceField::Bights, "6"),
+        (PieceField::Setup(SetupField::Object), "28mm"),
+        (PieceField::Setup(SetupField::InPlace), "maybe"),
+        (PieceField::Setup(SetupField::Cord), "3mm"),
+    ] {
+        rail.say(field, text);
+    }
+    let kept = Orders::beside(&shelf).keep(order).unwrap();
+    let (mut book, words) = (OrderBook::default(), Words::english());
+    let done = |job| {
+        let report = do_order_job(&shelf, Prices::default(), job);
+        report.untroubled().unwrap()
+    };
+    let look = done(OrderJob::Look(Some(kept.id)));
+    book.take_in(look, &words).unwrap();
+    let press = |key: &str| Press {
+        key: key.to_owned(),
+        is_repeat: false,
+    };
+    let OrderAction::Say(wrong) = book.press(&press("End"), None, &words) else {
+        panic!("nothing is said");
+    };
+    assert!(wrong.to_string().contains("“maybe”"), "{wrong}");
+    // Nothing is typed: it becomes yes, on the page of its piece.
+    let mended = book.press(&Press::default(), Some(Intent::Next), &words);
+    let OrderAction::Do(job @ OrderJob::Change(..)) = mended else {
+        panic!("{mended:?}");
+    };
+    assert_eq!((book.typed(), book.depth()), (None, (true, true)));
+    let OrderAction::Say(said) = book.take_in(done(job), &words).unwrap() else {
+        panic!("nothing is said");
+    };
+    assert_eq!(said.to_string(), "Slid on or tied in place: Tied in place");
+    assert!(!page(&book).contains("maybe"), "{}", page(&book));
+}

@@ -147,8 +147,17 @@ order-label = { $field ->
         [tube] Rohr
         [rows] Löcher in jeder Reihe eines Rings
         [object] Dicke des Gegenstands
+        [ball] Durchmesser einer Kugel
+        [mat] Matte, von Rand zu Rand
+        [in_place] Aufgeschoben oder an Ort und Stelle geknüpft
         [cover] Zu bedeckende Länge
        *[gap] Abstand davor auf dem Stock
+    }
+# The same when it is typed, with how a taper and a hole are written. $label: the label.
+order-asked = { $label }{ $field ->
+        [object] . Verjüngt er sich, gib beide Enden mit einem Doppelpunkt dazwischen an, das untere zuerst, etwa 32:26 mm.
+        [mat] . Ein Loch steht hinter einem Doppelpunkt, etwa 150:60 mm.
+       *[other] { "" }
     }
 order-entry = { $label }: { $filled ->
         [yes] { $value }

@@ -166,8 +166,17 @@ order-label = { $field ->
         [tube] Tube
         [rows] Holes in each row of a ring
         [object] Thickness of the object
+        [ball] Diameter of a ball
+        [mat] Mat, from edge to edge
+        [in_place] Slid on or tied in place
         [cover] Length to be covered
        *[gap] Gap before it on the stick
+    }
+# The same when it is typed, with how a taper and a hole are written. $label: the label.
+order-asked = { $label }{ $field ->
+        [object] . If it tapers, give both ends with a colon between, the bottom one first, such as 32:26 mm.
+        [mat] . A hole stands behind a colon, such as 150:60 mm.
+       *[other] { "" }
     }
 order-entry = { $label }: { $filled ->
         [yes] { $value }

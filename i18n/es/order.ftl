@@ -153,8 +153,17 @@ order-label = { $field ->
         [tube] Tubo
         [rows] Agujeros de cada fila de un anillo
         [object] Grueso del objeto
+        [ball] Diámetro de una bola
+        [mat] Salvamanteles, de borde a borde
+        [in_place] Deslizado encima o hecho en su sitio
         [cover] Largo que se va a cubrir
        *[gap] Hueco delante en el palo
+    }
+# The same when it is typed, with how a taper and a hole are written. $label: the label.
+order-asked = { $label }{ $field ->
+        [object] . Si se afina, da los dos extremos con dos puntos en medio, primero el de abajo, por ejemplo 32:26 mm.
+        [mat] . El hueco va detrás de dos puntos, por ejemplo 150:60 mm.
+       *[other] { "" }
     }
 order-entry = { $label }: { $filled ->
         [yes] { $value }

@@ -157,8 +157,17 @@ order-label = { $field ->
         [tube] Son tube
         [rows] Trous de chaque rang d’un anneau
         [object] Diamètre de l’objet
+        [ball] Diamètre d’une boule
+        [mat] Tapis, d’un bord à l’autre
+        [in_place] Enfilé ou fait sur place
         [cover] Longueur à couvrir
        *[gap] Écart devant sur le bâton
+    }
+# The same when it is typed, with how a taper and a hole are written. $label: the label.
+order-asked = { $label }{ $field ->
+        [object] . S’il s’amincit, donnez ses deux bouts avec un deux-points entre eux, celui du bas d’abord, par exemple 32:26 mm.
+        [mat] . Un trou se met après un deux-points, par exemple 150:60 mm.
+       *[other] { "" }
     }
 order-entry = { $label } : { $filled ->
         [yes] { $value }

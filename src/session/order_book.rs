@@ -106,10 +106,10 @@ impl OrderBook {
         }
     }
 
-    /// The label of the line that is typed into.
+    /// What is asked for in the line that is typed into.
     pub fn asked(&self, words: &Words) -> Option<Sentence> {
         let (entry, _) = self.typing.as_ref()?;
-        Some(words.order_label(*entry))
+        Some(words.order_asked(*entry))
     }
 
     /// Nothing of what was asked for can be done: this is shown.
@@ -188,6 +188,15 @@ impl OrderBook {
 
     pub(super) fn row(&self) -> Option<Row> {
         self.lines.get(self.focus).map(|line| line.row)
+    }
+
+    /// Puts the page into words anew and stays on its line, though lines above it may have come or gone.
+    pub(super) fn reword_here(&mut self, words: &Words) {
+        let here = self.row();
+        self.reword(words);
+        if let Some(place) = here.and_then(|row| self.place_of(row)) {
+            self.focus = place;
+        }
     }
 
     /// The place of this line on the page.

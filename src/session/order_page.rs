@@ -140,11 +140,15 @@ impl OrderPage<'_> {
                     .collect()
             }
             (Some(open), Some(number)) => {
-                let fields = ASKED.map(|asked| field(OrderEntry::Piece(number, asked)));
+                let piece = piece(open, number);
+                let asked = ASKED
+                    .into_iter()
+                    .filter(|asked| piece.is_none_or(|piece| applies(piece, *asked)));
+                let fields = asked.map(|asked| field(OrderEntry::Piece(number, asked)));
                 // On the page of a piece only what is wrong.
                 let wrong = open.answer.as_ref().err();
                 let wrong = wrong.map(|error| told_wrong(error, words));
-                fields.into_iter().chain(wrong).map(line).collect()
+                fields.chain(wrong).map(line).collect()
             }
         }
     }
@@ -216,6 +220,27 @@ fn is_asked(entry: OrderEntry) -> bool {
         OrderEntry::Of(_) => true,
         OrderEntry::Piece(_, field) => ASKED.contains(&field),
     }
+}
+
+/// Whether a field is one of what the piece covers. One of which something is said stands there all the
+/// same: else nobody could take it back.
+fn applies(piece: &OrderPiece, field: PieceField) -> bool {
+    let says = |field| !piece.text(PieceField::Setup(field)).is_empty();
+    let is_round = says(SetupField::Object) || says(SetupField::Girth);
+    let (is_ball, is_mat) = (says(SetupField::Ball), says(SetupField::Mat));
+    let place = PieceField::Setup(SetupField::InPlace);
+    let is_in_place = is_mat || piece.text(place) == "yes";
+    let is_one_of_it = match field {
+        PieceField::Setup(SetupField::Object) => !is_ball && !is_mat,
+        PieceField::Setup(SetupField::Ball) => !is_round && !is_mat,
+        PieceField::Setup(SetupField::Mat) => !is_round && !is_ball,
+        PieceField::Setup(SetupField::InPlace) => !is_mat,
+        PieceField::Setup(SetupField::Tube | SetupField::Rows) => !is_in_place,
+        // Of what has an end all is covered, and it is no part of a stick.
+        PieceField::Setup(SetupField::Cover) | PieceField::Gap => !is_ball && !is_mat,
+        _ => true,
+    };
+    is_one_of_it || !piece.text(field).is_empty()
 }
 
 /// The piece of this number.

@@ -91,7 +91,7 @@ impl OrderBook {
     /// What a field says is typed anew.
     fn ask(&mut self, entry: OrderEntry, words: &Words) -> OrderAction {
         self.typing = Some((entry, within(entry, self.page().text_of(entry))));
-        OrderAction::Ask(words.order_label(entry).into())
+        OrderAction::Ask(words.order_asked(entry).into())
     }
 
     /// Yes becomes no, and no yes: nothing is typed there.

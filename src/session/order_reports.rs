@@ -34,8 +34,10 @@ impl OrderBook {
         if let Some(change) = report.refused.filter(|_| is_up) {
             self.give_back(change);
         }
-        if stock.is_ok() {
-            self.reword(words);
+        match stock {
+            Ok(()) if is_other => self.reword(words),
+            Ok(()) => self.reword_here(words),
+            Err(_) => {}
         }
         // What was done is done, whether or not the orders can be read after it.
         let outcome = report.outcome?;

@@ -92,6 +92,15 @@ impl Words {
         )
     }
 
+    /// The same when it is typed, with how what has two lengths is written.
+    pub fn order_asked(&self, entry: OrderEntry) -> Sentence {
+        let label = self.order_label(entry).shown().to_owned();
+        self.sentence(
+            "order-asked",
+            &fluent_args! { "label" => label, "field" => entry_name(entry) },
+        )
+    }
+
     /// A field of an order, and what was said for it.
     pub fn order_entry(&self, entry: OrderEntry, value: &str) -> Sentence {
         let label = self.order_label(entry);
