@@ -346,7 +346,7 @@ fn every_kind_of_step_is_among_them() {
         "one full turn of the tube",
         "two full turns of the tube",
         "you can count",
-        "Take care: the object is",
+        "Take care: what is covered is",
         "Take care: the pins you named",
         "strip of paper",
         "the hex key, 2 millimetres",

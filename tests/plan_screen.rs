@@ -508,7 +508,7 @@ fn what_is_hard_on_a_tube_is_said_before_the_knot_is_taken() {
     assert!(answers[0].is_hampered, "{:?}", answers[0]);
     press(&mut hands, UP);
     let said = hands.last_said();
-    let caution = said.find("Take care: the tube is much thicker than the object.");
+    let caution = said.find("Take care: the tube is much thicker than what is covered.");
     assert!(caution.is_some_and(|start| start > 0), "{said}");
     assert!(
         said.contains(" millimetres across would leave the least."),

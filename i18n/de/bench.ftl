@@ -203,9 +203,9 @@ rig-with-what = Rohr und Schnur sind nicht angegeben: Füge sie hinzu, etwa --tu
 
 fit-cord-thick = Nichts passt: Eine Schnur von { $cord } ist dicker als das, worum sie geht, { $object }; nimm eine dünnere Schnur.
 # $cord: a cord with which it goes round, or none.
-fit-too-many-cords = Die Schnüre dieses Knotens gehen nicht nebeneinander um den Gegenstand: { $cord ->
-        [none] Nimm eine viel dünnere Schnur oder einen dickeren Gegenstand.
-       *[other] Nimm eine Schnur von { $cord } oder einen dickeren Gegenstand.
+fit-too-many-cords = Die Schnüre dieses Knotens gehen nicht nebeneinander um das, was er bedecken soll: { $cord ->
+        [none] Nimm eine viel dünnere Schnur, oder bedecke etwas Dickeres.
+       *[other] Nimm eine Schnur von { $cord }, oder bedecke etwas Dickeres.
     }
 # $cord: a cord with which something fits, or none.
 fit-cover-short = Nichts passt: Mit dieser Schnur wird der schmalste Knoten { $narrowest } breit, mehr als die { $wanted }, die zu bedecken sind; { $cord ->
@@ -217,7 +217,7 @@ fit-cover-long = Nichts passt: Knoten, die mit dieser Schnur { $wanted } erreich
        *[other] bedecke weniger, oder nimm eine Schnur von { $cord }
     }.
 # $would_fit, $can_take: bights.
-fit-no-row = Nichts passt auf dieses Rohr: Die Knoten für den Gegenstand haben { $would_fit } Buchten, und in die Reihen des Rohrs passen { $can_take }; nimm ein anderes Rohr oder eine Reihe, die sich durch eine dieser Zahlen teilen lässt.
+fit-no-row = Nichts passt auf dieses Rohr: Die Knoten, die es bedecken würden, haben { $would_fit } Buchten, und in die Reihen des Rohrs passen { $can_take }; nimm ein anderes Rohr oder eine Reihe, die sich durch eine dieser Zahlen teilen lässt.
 # $pin: pins no thicker than this would do as well, or none.
 fit-tube-thin = Nichts passt auf dieses Rohr: Mit { $tube } Durchmesser ist es zu dünn für die Schnüre; nimm ein Rohr von mindestens { $would_do }{ $pin ->
         [none] { "" }

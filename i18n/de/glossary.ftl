@@ -44,6 +44,6 @@ glossary-pin-say = Alles, was eine Bucht an ihrem Platz hält: eine Schraube im 
 glossary-stagger = Versetzt
 glossary-stagger-say = So heißen Kopf-Stifte, die auf Lücke zwischen den Fuß-Stiften stehen. Ein Knoten mit einer ungeraden Zahl von Parten braucht sie so; stehen die Stifte senkrecht übereinander, wird er schief.
 glossary-tube = Rohr
-glossary-tube-say = Darauf wird der Knoten gelegt, bevor er auf den Gegenstand geschoben wird.
+glossary-tube-say = Darauf wird der Knoten gelegt, bevor er auf das geschoben wird, was er bedeckt.
 glossary-nested = Ineinanderliegende Buchten
 glossary-nested-say = Buchten, die an einem Rand eine in der anderen liegen, jede Reihe auf eigenen Stiften. Jede Reihe ist eine eigene Schnur, für sich allein ein Türkischer Bund, durch die vorigen gefädelt. Viele nennen so einen Knoten Ananas.

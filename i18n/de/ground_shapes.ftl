@@ -2,7 +2,7 @@
 
 # $most_leads and $most_bights: the most that do go, or 0 for none.
 shape-wider = Dieser Knoten reicht höchstens über { $most } und kann nicht { $given } bedecken: Nimm mehr Parten, oder bedecke weniger.
-shape-taper-short = Was sich so stark verjüngt, muss länger sein als { $least }, nicht { $over }: Gib die Länge an, über die es sich verjüngt, oder Enden, die sich weniger unterscheiden.
+shape-taper-short = Was sich so stark verjüngt, muss mehr als { $least } lang sein, und { $over } reichen nicht: Gib die Länge an, über die es sich verjüngt, oder Enden, die sich weniger unterscheiden.
 shape-thin-end = { $leads } Parten reichen bis dorthin, wo { $bights } Buchten nicht mehr um das dünne Ende passen, das { $thick_from } dick sein müsste: Nimm { $most_leads ->
         [0] { $most_bights ->
             [0] weniger Parten und Buchten
@@ -81,7 +81,7 @@ kit-sheet-show = Gedruckter Bogen, { $pages ->
 kit-sheet-note = In wahrer Größe, bei den Papieren dieser Arbeit
 
 # $bottom, $top: from mark to mark at either rim. $outer, $inner: across the circles of pins.
-card-tapes-apart = Die Marken des einen Randes stehen { $bottom } auseinander, die des anderen { $top }, um den Gegenstand gemessen.
+card-tapes-apart = Die Marken des einen Randes stehen { $bottom } auseinander, die des anderen { $top }, am Band entlang gemessen.
 card-board-circles = Die Stifte stehen auf zwei Kreisen von { $outer } und { $inner } Durchmesser.
 
 # $thinner, $thicker: a cord that would do, or none.
@@ -99,3 +99,9 @@ fit-no-room-in-place = Kein Knoten aus dieser Schnur lässt dort Platz zum Durch
         [none] eine dünnere Schnur
        *[other] eine Schnur von { $thinner }
     }, oder flicht ihn auf einem dickeren Rohr und schieb ihn auf.
+
+# In the picture of a board: beyond its outer circle, where out is, and within its inner one, where in is.
+picture-circle = { $circle ->
+        [outer] Kante
+       *[inner] Loch
+    }

@@ -52,7 +52,7 @@ rigging-where-say = { $phase ->
 # Example: Du brauchst, 1 von 6: das Rohr, 45 Millimeter Durchmesser. Weiter, wenn es da ist.
 kit-tube-say = Du brauchst, { $number } von { $items }: das Rohr, Durchmesser { $diameter }. Weiter, wenn es da ist.
 kit-tube-say-brief = Rohr, Durchmesser { $diameter }.
-kit-tube-say-teach = Du brauchst, { $number } von { $items }: das Rohr, Durchmesser { $diameter }. Weiter, wenn es da ist. Auf dem Rohr wird der Knoten gelegt, dann kommt er auf den Gegenstand.
+kit-tube-say-teach = Du brauchst, { $number } von { $items }: das Rohr, Durchmesser { $diameter }. Weiter, wenn es da ist. Auf dem Rohr wird der Knoten gelegt, dann kommt er auf das, was er bedecken soll.
 kit-tube-show = Rohr, { $diameter }
 kit-tube-note = { "" }
 
@@ -246,11 +246,11 @@ rig-short-pins-note = Nimm mindestens { $needed }; diese reichen für { $hold ->
        *[other] { $hold } Durchgänge
     }
 
-rig-thick-object-say = Vorsicht: Der Gegenstand hat { $object } Durchmesser und das Rohr nur { $tube }. Lass den Knoten locker, bis er auf dem Gegenstand sitzt.
-rig-thick-object-say-brief = Vorsicht: Der Gegenstand hat { $object } Durchmesser und das Rohr nur { $tube }. Lass den Knoten locker, bis er auf dem Gegenstand sitzt.
-rig-thick-object-say-teach = Vorsicht: Der Gegenstand hat { $object } Durchmesser und das Rohr nur { $tube }. Lass den Knoten locker, bis er auf dem Gegenstand sitzt.
-rig-thick-object-show = Der Gegenstand ist dicker als das Rohr
-rig-thick-object-note = { $object } gegen { $tube }: Lass den Knoten locker, bis er auf dem Gegenstand sitzt
+rig-thick-object-say = Vorsicht: Was bedeckt wird, hat { $object } Durchmesser, und das Rohr nur { $tube }. Lass den Knoten locker, bis er darauf sitzt.
+rig-thick-object-say-brief = Vorsicht: Was bedeckt wird, hat { $object } Durchmesser, und das Rohr nur { $tube }. Lass den Knoten locker, bis er darauf sitzt.
+rig-thick-object-say-teach = Vorsicht: Was bedeckt wird, hat { $object } Durchmesser, und das Rohr nur { $tube }. Lass den Knoten locker, bis er darauf sitzt.
+rig-thick-object-show = Was bedeckt wird, ist dicker als das Rohr
+rig-thick-object-note = { $object } gegen { $tube }: Lass den Knoten locker, bis er darauf sitzt
 
 # $gap: between the pins. $comfortable: from where on it is easy. $most_bights, $most_passes: the most
 # for which it is, or 0. $tube: a tube of so much or more. $pin: pins no thicker than this, or none.
@@ -301,15 +301,15 @@ rig-close-pins-note = { $gap } dazwischen, leicht ab { $comfortable }: besser ei
     }
 
 # $slack: out of each leg. $better: the tube with least slack, or none.
-rig-thick-tube-say = Vorsicht: Das Rohr ist viel dicker als der Gegenstand. Du musst aus jeder von { $legs } Bahnen { $slack } durchholen.{ $better ->
+rig-thick-tube-say = Vorsicht: Das Rohr ist viel dicker als das, was bedeckt wird. Du musst aus jeder von { $legs } Bahnen { $slack } durchholen.{ $better ->
         [none] { "" }
        *[other] { " " }Am wenigsten bliebe auf einem Rohr, { $better } im Durchmesser.
     }
-rig-thick-tube-say-brief = Vorsicht: Das Rohr ist viel dicker als der Gegenstand. Du musst aus jeder von { $legs } Bahnen { $slack } durchholen.{ $better ->
+rig-thick-tube-say-brief = Vorsicht: Das Rohr ist viel dicker als das, was bedeckt wird. Du musst aus jeder von { $legs } Bahnen { $slack } durchholen.{ $better ->
         [none] { "" }
        *[other] { " " }Am wenigsten bliebe auf einem Rohr, { $better } im Durchmesser.
     }
-rig-thick-tube-say-teach = Vorsicht: Das Rohr ist viel dicker als der Gegenstand. Du musst aus jeder von { $legs } Bahnen { $slack } durchholen.{ $better ->
+rig-thick-tube-say-teach = Vorsicht: Das Rohr ist viel dicker als das, was bedeckt wird. Du musst aus jeder von { $legs } Bahnen { $slack } durchholen.{ $better ->
         [none] { "" }
        *[other] { " " }Am wenigsten bliebe auf einem Rohr, { $better } im Durchmesser.
     } Lose, die nach und nach durchgeholt wird, lässt den Knoten gleichmäßig.

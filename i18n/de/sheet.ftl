@@ -89,7 +89,7 @@ card-after = Wenn alles liegt
 card-lift = Abheben: { -bottom-bight } 1 mit Klebeband markieren, und kein Ende zurückrutschen lassen. Die Stifte am Kopf heraus{ $rings ->
         [yes] , den Kopfring ab
        *[no] { "" }
-    }, dann die Stifte am Fuß. Den Knoten auf seinen Gegenstand schieben, genau so herum.
+    }, dann die Stifte am Fuß. Den Knoten auf das schieben, was er bedecken soll, genau so herum.
 card-fair = Durchholen, { $times }-mal: vom stehenden Ende an der Schnur entlang aus jeder Bahn { $known ->
         [yes] etwa { $draw } Lose
        *[no] ein wenig Lose

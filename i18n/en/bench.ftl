@@ -202,9 +202,9 @@ rig-with-what = No tube and cord are given: add them, such as --tube 45mm --rows
 
 fit-cord-thick = Nothing fits: a cord of { $cord } is thicker than what it goes round, { $object }; use a thinner cord.
 # $cord: a cord with which it goes round, or none.
-fit-too-many-cords = The cords of this knot do not go round the object side by side: { $cord ->
-        [none] take a much thinner cord or a thicker object.
-       *[other] take a cord of { $cord }, or a thicker object.
+fit-too-many-cords = The cords of this knot do not go round what it covers side by side: { $cord ->
+        [none] take a much thinner cord, or cover something thicker.
+       *[other] take a cord of { $cord }, or cover something thicker.
     }
 # $cord: a cord with which something fits, or none.
 fit-cover-short = Nothing fits: with this cord the narrowest knot is { $narrowest } wide, more than the { $wanted } to be covered; { $cord ->
@@ -216,7 +216,7 @@ fit-cover-long = Nothing fits: knots that reach { $wanted } with this cord leave
        *[other] cover less, or use a cord of { $cord }
     }.
 # $would_fit, $can_take: bights.
-fit-no-row = Nothing fits this tube: the knots for the object have { $would_fit } bights, and the rows of the tube take { $can_take }; use another tube or a row that can be shared by one of these.
+fit-no-row = Nothing fits this tube: the knots that would cover it have { $would_fit } bights, and the rows of the tube take { $can_take }; use another tube or a row that can be shared by one of these.
 # $pin: pins no thicker than this would do as well, or none.
 fit-tube-thin = Nothing fits this tube: { $tube } across, it is too thin for the cords; use a tube of { $would_do } or more{ $pin ->
         [none] { "" }

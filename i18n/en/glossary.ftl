@@ -44,6 +44,6 @@ glossary-pin-say = Anything that holds a bight in its place: a screw in a ring, 
 glossary-stagger = Staggered
 glossary-stagger-say = Top pins that stand half way between the bottom ones. A knot with an odd number of leads wants them so; with the pins in line it comes out askew.
 glossary-tube = Tube
-glossary-tube-say = What the knot is tied on before it is slipped onto the object.
+glossary-tube-say = What the knot is tied on before it is slipped onto what it covers.
 glossary-nested = Nested bights
 glossary-nested-say = Bights that lie one inside the other at a rim, each row of them on pins of its own. Every row is a cord of its own, a Turk's head by itself, laced through those before: the knot is interwoven, and many call it a pineapple.

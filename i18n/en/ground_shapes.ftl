@@ -2,7 +2,7 @@
 
 # $most_leads and $most_bights: the most that do go, or 0 for none.
 shape-wider = This knot reaches { $most } at the most and cannot cover { $given }: use more leads, or cover less.
-shape-taper-short = A taper that loses so much must be longer than { $least }, not { $over }: give the length over which it tapers, or more nearly equal ends.
+shape-taper-short = A taper that loses so much must be more than { $least } long, and { $over } is not enough: give the length over which it tapers, or more nearly equal ends.
 shape-thin-end = { $leads } leads reach where { $bights } bights no longer go round the thin end, which would have to be { $thick_from } thick: use { $most_leads ->
         [0] { $most_bights ->
             [0] fewer leads and bights
@@ -82,7 +82,7 @@ kit-sheet-show = Printed sheet, { $pages ->
 kit-sheet-note = At true size, from the papers of this tie
 
 # $bottom, $top: from mark to mark at either rim. $outer, $inner: across the circles of pins.
-card-tapes-apart = The marks of one rim stand { $bottom } apart, those of the other { $top }, measured round the object.
+card-tapes-apart = The marks of one rim stand { $bottom } apart, those of the other { $top }, measured along the tape.
 card-board-circles = The pins stand on two circles, { $outer } and { $inner } across.
 
 # $thinner, $thicker: a cord that would do, or none.
@@ -100,3 +100,9 @@ fit-no-room-in-place = No knot of this cord leaves room to tuck there: use { $th
         [none] a thinner cord
        *[other] a cord of { $thinner }
     }, or tie it on a thicker tube and slide it on.
+
+# In the picture of a board: beyond its outer circle, where out is, and within its inner one, where in is.
+picture-circle = { $circle ->
+        [outer] out
+       *[inner] in
+    }

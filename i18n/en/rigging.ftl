@@ -242,11 +242,11 @@ rig-short-pins-note = Use { $needed } or more; these hold { $hold ->
        *[other] { $hold } passes
     }
 
-rig-thick-object-say = Take care: the object is { $object } across and the tube only { $tube }. Leave the knot loose until it is over the object.
-rig-thick-object-say-brief = Take care: the object is { $object } across and the tube only { $tube }. Leave the knot loose until it is over the object.
-rig-thick-object-say-teach = Take care: the object is { $object } across and the tube only { $tube }. Leave the knot loose until it is over the object.
-rig-thick-object-show = The object is thicker than the tube
-rig-thick-object-note = { $object } against { $tube }: leave the knot loose until it is over the object
+rig-thick-object-say = Take care: what is covered is { $object } across and the tube only { $tube }. Leave the knot loose until it is over it.
+rig-thick-object-say-brief = Take care: what is covered is { $object } across and the tube only { $tube }. Leave the knot loose until it is over it.
+rig-thick-object-say-teach = Take care: what is covered is { $object } across and the tube only { $tube }. Leave the knot loose until it is over it.
+rig-thick-object-show = What is covered is thicker than the tube
+rig-thick-object-note = { $object } against { $tube }: leave the knot loose until it is over it
 
 # $gap: between the pins. $comfortable: from where on it is easy. $most_bights, $most_passes: the most
 # for which it is, or 0. $tube: a tube of so much or more. $pin: pins no thicker than this, or none.
@@ -297,15 +297,15 @@ rig-close-pins-note = { $gap } between them, easy from { $comfortable }: better 
     }
 
 # $slack: out of each leg. $better: the tube with least slack, or none.
-rig-thick-tube-say = Take care: the tube is much thicker than the object. { $slack } will have to be drawn out of each of { $legs } legs.{ $better ->
+rig-thick-tube-say = Take care: the tube is much thicker than what is covered. { $slack } will have to be drawn out of each of { $legs } legs.{ $better ->
         [none] { "" }
        *[other] { " " }A tube { $better } across would leave the least.
     }
-rig-thick-tube-say-brief = Take care: the tube is much thicker than the object. { $slack } will have to be drawn out of each of { $legs } legs.{ $better ->
+rig-thick-tube-say-brief = Take care: the tube is much thicker than what is covered. { $slack } will have to be drawn out of each of { $legs } legs.{ $better ->
         [none] { "" }
        *[other] { " " }A tube { $better } across would leave the least.
     }
-rig-thick-tube-say-teach = Take care: the tube is much thicker than the object. { $slack } will have to be drawn out of each of { $legs } legs.{ $better ->
+rig-thick-tube-say-teach = Take care: the tube is much thicker than what is covered. { $slack } will have to be drawn out of each of { $legs } legs.{ $better ->
         [none] { "" }
        *[other] { " " }A tube { $better } across would leave the least.
     } Slack that is drawn out a little at a time, over and over, keeps the knot even.

@@ -89,7 +89,7 @@ card-after = When all is laid
 card-lift = Lifting: mark { -bottom-bight } 1 with tape and see that no end slips back in. Take the { -top-pins } out{ $rings ->
         [yes] , slide the top ring off
        *[no] { "" }
-    }, then take the { -bottom-pins } out. Slip the knot onto its object, the same way up.
+    }, then take the { -bottom-pins } out. Slip the knot onto what it is to cover, the same way up.
 card-fair = Drawing up, { $times } times: from the tail along the cord, take { $known ->
         [yes] about { $draw } of slack
        *[no] a little slack

@@ -202,9 +202,9 @@ rig-with-what = No se dan tubo ni cabo: añádelos, por ejemplo --tube 45mm --ro
 
 fit-cord-thick = Nada encaja: un cabo de { $cord } es más grueso que aquello que rodea, { $object }; usa un cabo más fino.
 # $cord: a cord with which it goes round, or none.
-fit-too-many-cords = Los cabos de este nudo no dan la vuelta al objeto uno al lado de otro: { $cord ->
-        [none] usa un cabo mucho más fino o un objeto más grueso.
-       *[other] usa un cabo de { $cord } o un objeto más grueso.
+fit-too-many-cords = Los cabos de este nudo no dan la vuelta uno al lado de otro a lo que cubre: { $cord ->
+        [none] usa un cabo mucho más fino, o cubre algo más grueso.
+       *[other] usa un cabo de { $cord }, o cubre algo más grueso.
     }
 # $cord: a cord with which something fits, or none.
 fit-cover-short = Nada encaja: con este cabo el nudo más estrecho tiene { $narrowest } de ancho, más que { $wanted }, que es lo que se va a cubrir; { $cord ->
@@ -216,7 +216,7 @@ fit-cover-long = Nada encaja: los nudos que llegan a { $wanted } con este cabo d
        *[other] cubre menos, o usa un cabo de { $cord }
     }.
 # $would_fit, $can_take: bights.
-fit-no-row = Nada encaja en este tubo: los nudos para el objeto tienen { $would_fit } senos, y las filas del tubo admiten { $can_take }; usa otro tubo o una fila que se pueda repartir entre uno de esos números.
+fit-no-row = Nada encaja en este tubo: los nudos que lo cubrirían tienen { $would_fit } senos, y las filas del tubo admiten { $can_take }; usa otro tubo o una fila que se pueda repartir entre uno de esos números.
 # $pin: pins no thicker than this would do as well, or none.
 fit-tube-thin = Nada encaja en este tubo: con { $tube } de diámetro es demasiado fino para los cabos; usa un tubo de { $would_do } o más{ $pin ->
         [none] { "" }

@@ -44,6 +44,6 @@ glossary-pin-say = Cualquier cosa que sujete un seno en su sitio: un tornillo en
 glossary-stagger = Al tresbolillo
 glossary-stagger-say = Así están las clavijas de la cabeza cuando quedan a medio camino entre las del pie. Un nudo con un número impar de ramales las quiere así; con las clavijas a plomo sale torcido.
 glossary-tube = Tubo
-glossary-tube-say = Sobre él se hace el nudo antes de pasarlo a su objeto.
+glossary-tube-say = Sobre él se hace el nudo antes de pasarlo a lo que cubre.
 glossary-nested = Senos anidados
 glossary-nested-say = Senos que en un borde están uno dentro de otro, cada fila en sus propias clavijas. Cada fila es un cabo aparte, por sí solo una cabeza de turco, entrelazado con los anteriores. Muchos llaman piña a ese nudo.

@@ -2,7 +2,7 @@
 
 # $most_leads and $most_bights: the most that do go, or 0 for none.
 shape-wider = Este nudo alcanza { $most } como mucho y no puede cubrir { $given }: usa más ramales, o cubre menos.
-shape-taper-short = Lo que adelgaza tanto tiene que medir más de { $least } de largo, no { $over }: da el largo en que adelgaza, o extremos menos distintos.
+shape-taper-short = Lo que adelgaza tanto tiene que medir más de { $least } de largo, y con { $over } no basta: da el largo en que adelgaza, o extremos menos distintos.
 shape-thin-end = { $leads } ramales llegan a donde { $bights } senos ya no caben alrededor del extremo delgado, que tendría que medir { $thick_from }: usa { $most_leads ->
         [0] { $most_bights ->
             [0] menos ramales y menos senos
@@ -81,7 +81,7 @@ kit-sheet-show = Hoja impresa, { $pages ->
 kit-sheet-note = A tamaño real, desde los papeles de este nudo
 
 # $bottom, $top: from mark to mark at either rim. $outer, $inner: across the circles of pins.
-card-tapes-apart = Las marcas de un borde van a { $bottom } una de otra, y las del otro a { $top }, midiendo alrededor del objeto.
+card-tapes-apart = Las marcas de un borde van a { $bottom } una de otra, y las del otro a { $top }, midiendo a lo largo de la cinta.
 card-board-circles = Los alfileres van en dos círculos, de { $outer } y { $inner } de diámetro.
 
 # $thinner, $thicker: a cord that would do, or none.
@@ -99,3 +99,9 @@ fit-no-room-in-place = Ningún nudo de este cabo deja ahí sitio para pasarlo: u
         [none] un cabo más fino
        *[other] un cabo de { $thinner }
     }, o hazlo en un tubo más grueso y mételo por el extremo.
+
+# In the picture of a board: beyond its outer circle, where out is, and within its inner one, where in is.
+picture-circle = { $circle ->
+        [outer] borde
+       *[inner] hueco
+    }

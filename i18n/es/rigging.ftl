@@ -49,7 +49,7 @@ rigging-where-say = { $phase ->
 # Ejemplo: Necesitas, 1 de 6: el tubo, de 45 milímetros de diámetro. Pulsa siguiente cuando lo tengas.
 kit-tube-say = Necesitas, { $number } de { $items }: el tubo, de { $diameter } de diámetro. Pulsa siguiente cuando lo tengas.
 kit-tube-say-brief = Tubo, de { $diameter } de diámetro.
-kit-tube-say-teach = Necesitas, { $number } de { $items }: el tubo, de { $diameter } de diámetro. Pulsa siguiente cuando lo tengas. Sobre el tubo se hace el nudo, y después se pasa al objeto.
+kit-tube-say-teach = Necesitas, { $number } de { $items }: el tubo, de { $diameter } de diámetro. Pulsa siguiente cuando lo tengas. Sobre el tubo se hace el nudo, y después se pasa a lo que va a cubrir.
 kit-tube-show = Tubo, { $diameter }
 kit-tube-note = { "" }
 
@@ -256,11 +256,11 @@ rig-short-pins-note = Usa de { $needed } o más; estas { $hold ->
        *[other] aguantan { $hold } pasadas
     }
 
-rig-thick-object-say = Atención: el objeto tiene { $object } de diámetro, y el tubo solo { $tube }. Deja el nudo flojo hasta que esté puesto en el objeto.
-rig-thick-object-say-brief = Atención: objeto de { $object }, tubo de solo { $tube }. Deja el nudo flojo hasta que esté puesto en el objeto.
-rig-thick-object-say-teach = Atención: el objeto tiene { $object } de diámetro, y el tubo solo { $tube }. Deja el nudo flojo hasta que esté puesto en el objeto.
-rig-thick-object-show = El objeto es más grueso que el tubo
-rig-thick-object-note = { $object } frente a { $tube }: deja el nudo flojo hasta que esté puesto en el objeto
+rig-thick-object-say = Atención: lo que se cubre tiene { $object } de diámetro, y el tubo solo { $tube }. Deja el nudo flojo hasta que esté puesto encima.
+rig-thick-object-say-brief = Atención: se cubren { $object }, con un tubo de solo { $tube }. Deja el nudo flojo hasta que esté puesto encima.
+rig-thick-object-say-teach = Atención: lo que se cubre tiene { $object } de diámetro, y el tubo solo { $tube }. Deja el nudo flojo hasta que esté puesto encima.
+rig-thick-object-show = Lo que se cubre es más grueso que el tubo
+rig-thick-object-note = { $object } frente a { $tube }: deja el nudo flojo hasta que esté puesto encima
 
 # $gap: between the pins. $comfortable: from where on it is easy. $most_bights, $most_passes: the most
 # for which it is, or 0. $tube: a tube of so much or more. $pin: pins no thicker than this, or none.
@@ -311,15 +311,15 @@ rig-close-pins-note = { $gap } entre ellas, con holgura desde { $comfortable }: 
     }
 
 # $slack: out of each leg. $better: the tube with least slack, or none.
-rig-thick-tube-say = Atención: el tubo es mucho más grueso que el objeto. Habrá que sacar { $slack } de cada uno de { $legs } tramos.{ $better ->
+rig-thick-tube-say = Atención: el tubo es mucho más grueso que lo que se cubre. Habrá que sacar { $slack } de cada uno de { $legs } tramos.{ $better ->
         [none] { "" }
        *[other] { " " }Con un tubo de { $better } de diámetro sobraría lo menos posible.
     }
-rig-thick-tube-say-brief = Atención: el tubo es mucho más grueso que el objeto. Habrá que sacar { $slack } de cada uno de { $legs } tramos.{ $better ->
+rig-thick-tube-say-brief = Atención: el tubo es mucho más grueso que lo que se cubre. Habrá que sacar { $slack } de cada uno de { $legs } tramos.{ $better ->
         [none] { "" }
        *[other] { " " }Con un tubo de { $better } de diámetro sobraría lo menos posible.
     }
-rig-thick-tube-say-teach = Atención: el tubo es mucho más grueso que el objeto. Habrá que sacar { $slack } de cada uno de { $legs } tramos.{ $better ->
+rig-thick-tube-say-teach = Atención: el tubo es mucho más grueso que lo que se cubre. Habrá que sacar { $slack } de cada uno de { $legs } tramos.{ $better ->
         [none] { "" }
        *[other] { " " }Con un tubo de { $better } de diámetro sobraría lo menos posible.
     } Lo que sobra se saca poco a poco, en varias veces, y así el nudo queda igual.

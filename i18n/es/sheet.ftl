@@ -89,7 +89,7 @@ card-after = Cuando todo está tendido
 card-lift = Sacar: marca con cinta el seno 1 { -of-bottom } y cuida de que ningún chicote se escurra hacia dentro. Quita las clavijas { -of-top }{ $rings ->
         [yes] , saca el anillo { -of-top }
        *[no] { "" }
-    } y quita las { -of-bottom }. Pasa el nudo a su objeto, sin voltearlo.
+    } y quita las { -of-bottom }. Pasa el nudo a lo que va a cubrir, sin voltearlo.
 card-fair = Igualar, { $times } veces: desde la cola, a lo largo del cabo, recoge { $known ->
         [yes] unos { $draw }
        *[no] un poco

@@ -202,9 +202,9 @@ rig-with-what = Ni tube ni cordon ne sont donnés : ajoutez-les, par exemple --
 
 fit-cord-thick = Rien ne convient : un cordon de { $cord } est plus épais que ce qu’il entoure, { $object } ; prenez un cordon plus fin.
 # $cord: a cord with which it goes round, or none.
-fit-too-many-cords = Les cordons de ce nœud ne font pas côte à côte le tour de l’objet : { $cord ->
-        [none] prenez un cordon bien plus fin ou un objet plus gros.
-       *[other] prenez un cordon de { $cord } ou un objet plus gros.
+fit-too-many-cords = Les cordons de ce nœud ne font pas côte à côte le tour de ce qu’il couvre : { $cord ->
+        [none] prenez un cordon bien plus fin, ou couvrez quelque chose de plus gros.
+       *[other] prenez un cordon de { $cord }, ou couvrez quelque chose de plus gros.
     }
 # $cord: a cord with which something fits, or none.
 fit-cover-short = Rien ne convient : avec ce cordon, le nœud le plus étroit a { $narrowest } de large, plus que les { $wanted } à couvrir ; { $cord ->
@@ -216,7 +216,7 @@ fit-cover-long = Rien ne convient : avec ce cordon, les nœuds qui atteignent {
        *[other] couvrez moins, ou prenez un cordon de { $cord }
     }.
 # $would_fit, $can_take: bights.
-fit-no-row = Rien ne convient sur ce tube : pour cet objet, les nombres de ganses possibles sont { $would_fit }, et les rangées du tube permettent { $can_take } ; prenez un autre tube ou une rangée qui se partage par l’un de ces nombres.
+fit-no-row = Rien ne convient sur ce tube : les nœuds qui iraient ont { $would_fit } ganses, et les rangées du tube permettent { $can_take } ; prenez un autre tube ou une rangée qui se partage par l’un de ces nombres.
 # $pin: pins no thicker than this would do as well, or none.
 fit-tube-thin = Rien ne convient sur ce tube : avec { $tube } de diamètre, il est trop mince pour les cordons ; prenez un tube de { $would_do } ou plus{ $pin ->
         [none] { "" }

@@ -45,6 +45,6 @@ glossary-pin-say = Tout ce qui tient une ganse à sa place : une vis dans une b
 glossary-stagger = Décalés
 glossary-stagger-say = Se dit de picots de tête placés à mi-chemin entre ceux de base. Un nœud à nombre impair de brins les demande ainsi ; sur des picots à l’aplomb, il vient de travers.
 glossary-tube = Tube
-glossary-tube-say = C’est sur lui qu’on fait le nœud, avant de le glisser sur l’objet.
+glossary-tube-say = C’est sur lui qu’on fait le nœud, avant de le glisser sur ce qu’il couvre.
 glossary-nested = Ganses emboîtées
 glossary-nested-say = Des ganses l’une dans l’autre à un même bord, chaque rang sur ses propres picots. Chaque rang est un cordon à part, à lui seul un bonnet turc, entrelacé avec les précédents. Beaucoup appellent ce nœud un ananas.

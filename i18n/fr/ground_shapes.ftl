@@ -2,7 +2,7 @@
 
 # $most_leads and $most_bights: the most that do go, or 0 for none.
 shape-wider = Ce nœud s’étend sur { $most } au plus et ne peut pas couvrir { $given } : prenez plus de brins, ou couvrez moins.
-shape-taper-short = Ce qui s’amincit autant doit avoir plus de { $least } de long, et non { $over } : donnez la longueur sur laquelle il s’amincit, ou des bouts moins différents.
+shape-taper-short = Ce qui s’amincit autant doit avoir plus de { $least } de long, et { $over } ne suffisent pas : donnez la longueur sur laquelle il s’amincit, ou des bouts moins différents.
 shape-thin-end = { $leads } brins vont jusqu’où { $bights } ganses ne font plus le tour du bout mince, qui devrait avoir { $thick_from } d’épaisseur : prenez { $most_leads ->
         [0] { $most_bights ->
             [0] moins de brins et moins de ganses
@@ -81,7 +81,7 @@ kit-sheet-show = Feuille imprimée, { $pages ->
 kit-sheet-note = En vraie grandeur, depuis les papiers de ce nœud
 
 # $bottom, $top: from mark to mark at either rim. $outer, $inner: across the circles of pins.
-card-tapes-apart = Les repères d’un bord sont à { $bottom } l’un de l’autre, ceux de l’autre bord à { $top }, mesurés autour de l’objet.
+card-tapes-apart = Les repères d’un bord sont à { $bottom } l’un de l’autre, ceux de l’autre bord à { $top }, mesurés le long du ruban.
 card-board-circles = Les épingles sont sur deux cercles de { $outer } et de { $inner } de diamètre.
 
 # $thinner, $thicker: a cord that would do, or none.
@@ -99,3 +99,9 @@ fit-no-room-in-place = Aucun nœud de ce cordon n’y laisse la place de passer 
         [none] un cordon plus fin
        *[other] un cordon de { $thinner }
     }, ou nouez-le sur un tube plus gros et enfilez-le.
+
+# In the picture of a board: beyond its outer circle, where out is, and within its inner one, where in is.
+picture-circle = { $circle ->
+        [outer] bord
+       *[inner] centre
+    }

@@ -49,7 +49,7 @@ rigging-where-say = { $phase ->
 # Exemple : Il vous faut, 1 sur 6 : le tube, 45 millimètres de diamètre. Appuyez sur suivant quand vous l’avez.
 kit-tube-say = Il vous faut, { $number } sur { $items } : le tube, { $diameter } de diamètre. Appuyez sur suivant quand vous l’avez.
 kit-tube-say-brief = Le tube, { $diameter } de diamètre.
-kit-tube-say-teach = Il vous faut, { $number } sur { $items } : le tube, { $diameter } de diamètre. Appuyez sur suivant quand vous l’avez. C’est sur le tube qu’on fait le nœud, avant de le passer sur l’objet.
+kit-tube-say-teach = Il vous faut, { $number } sur { $items } : le tube, { $diameter } de diamètre. Appuyez sur suivant quand vous l’avez. C’est sur le tube qu’on fait le nœud, avant de le passer sur ce qu’il doit couvrir.
 kit-tube-show = Tube, { $diameter }
 kit-tube-note = { "" }
 
@@ -256,11 +256,11 @@ rig-short-pins-note = Prenez { $needed } ou plus ; ceux-ci suffisent pour { $ho
        *[other] { $hold } passes
     }
 
-rig-thick-object-say = Attention : l’objet a { $object } de diamètre, et le tube seulement { $tube }. Laissez le nœud lâche jusqu’à ce qu’il soit passé sur l’objet.
-rig-thick-object-say-brief = Attention : l’objet a { $object } de diamètre, et le tube seulement { $tube }. Laissez le nœud lâche jusqu’à ce qu’il soit passé sur l’objet.
-rig-thick-object-say-teach = Attention : l’objet a { $object } de diamètre, et le tube seulement { $tube }. Laissez le nœud lâche jusqu’à ce qu’il soit passé sur l’objet.
-rig-thick-object-show = L’objet est plus gros que le tube
-rig-thick-object-note = { $object } contre { $tube } : laissez le nœud lâche jusqu’à ce qu’il soit passé sur l’objet
+rig-thick-object-say = Attention : ce que vous couvrez a { $object } de diamètre, et le tube seulement { $tube }. Laissez le nœud lâche jusqu’à ce qu’il soit passé dessus.
+rig-thick-object-say-brief = Attention : ce que vous couvrez a { $object } de diamètre, et le tube seulement { $tube }. Laissez le nœud lâche jusqu’à ce qu’il soit passé dessus.
+rig-thick-object-say-teach = Attention : ce que vous couvrez a { $object } de diamètre, et le tube seulement { $tube }. Laissez le nœud lâche jusqu’à ce qu’il soit passé dessus.
+rig-thick-object-show = Ce que vous couvrez est plus gros que le tube
+rig-thick-object-note = { $object } contre { $tube } : laissez le nœud lâche jusqu’à ce qu’il soit passé dessus
 
 # $gap: between the pins. $comfortable: from where on it is easy. $most_bights, $most_passes: the most
 # for which it is, or 0. $tube: a tube of so much or more. $pin: pins no thicker than this, or none.
@@ -311,15 +311,15 @@ rig-close-pins-note = { $gap } entre eux, à l’aise à partir de { $comfortabl
     }
 
 # $slack: out of each leg. $better: the tube with least slack, or none.
-rig-thick-tube-say = Attention : le tube est bien plus gros que l’objet. Il faudra tirer { $slack } de chacun des { $legs } trajets.{ $better ->
+rig-thick-tube-say = Attention : le tube est bien plus gros que ce que vous couvrez. Il faudra tirer { $slack } de chacun des { $legs } trajets.{ $better ->
         [none] { "" }
        *[other] { " " }C’est un tube de { $better } de diamètre qui en laisserait le moins.
     }
-rig-thick-tube-say-brief = Attention : le tube est bien plus gros que l’objet. Il faudra tirer { $slack } de chacun des { $legs } trajets.{ $better ->
+rig-thick-tube-say-brief = Attention : le tube est bien plus gros que ce que vous couvrez. Il faudra tirer { $slack } de chacun des { $legs } trajets.{ $better ->
         [none] { "" }
        *[other] { " " }C’est un tube de { $better } de diamètre qui en laisserait le moins.
     }
-rig-thick-tube-say-teach = Attention : le tube est bien plus gros que l’objet. Il faudra tirer { $slack } de chacun des { $legs } trajets.{ $better ->
+rig-thick-tube-say-teach = Attention : le tube est bien plus gros que ce que vous couvrez. Il faudra tirer { $slack } de chacun des { $legs } trajets.{ $better ->
         [none] { "" }
        *[other] { " " }C’est un tube de { $better } de diamètre qui en laisserait le moins.
     } Le mou qui se tire peu à peu, en plusieurs reprises, laisse le nœud régulier.

@@ -89,7 +89,7 @@ card-after = Quand tout est posé
 card-lift = Dégager : marquez la { -bottom-bight } 1 d’un bout de ruban, et qu’aucune extrémité ne file. Ôtez les { -top-pins }{ $rings ->
         [yes] , sortez la bague { -of-top }
        *[no] { "" }
-    }, puis ôtez les { -bottom-pins }. Passez le nœud sur son objet, sans le retourner.
+    }, puis ôtez les { -bottom-pins }. Passez le nœud sur ce qu’il doit couvrir, sans le retourner.
 card-fair = Égaliser, en { $times } reprises : depuis le dormant, le long du cordon, tirez { $known ->
         [yes] environ { $draw }
        *[no] un peu

@@ -326,7 +326,7 @@ fn fit_says_from_where_on_the_tube_hampers_the_work_and_names_the_cure() {
     let tiller = ["fit", "--object", "30", "--cover", "30", "--cord", "4"];
     let thick = printed(&[&tiller[..], &["--tube", "100"]].concat());
     let note = "This tube makes hard work of all these knots; of the first:\nTake care: the tube is \
-                much thicker than the object. ";
+                much thicker than what is covered. ";
     assert!(thick.contains(note), "{thick}");
     assert!(thick.contains(" across would leave the least."), "{thick}");
     // On a tube that suits some, those come first.

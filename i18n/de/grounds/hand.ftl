@@ -2,25 +2,25 @@
 # Handgelenk ist der Fuß-Rand, die Seite der Fingerspitzen der Kopf-Rand; jede Bucht hat ihren Finger. „Bogen“ steht
 # für die Bucht, denn „Bucht“ hieße „die“ und brächte jeden Satz durcheinander.
 
--At-the-bottom = Am Gelenk
--at-the-bottom = am Gelenk
+-At-the-bottom = Am Handgelenk
+-at-the-bottom = am Handgelenk
 -At-the-top = An den Spitzen
 -at-the-top = an den Spitzen
 -Back-down = Zurück
 -Back-up = Zurück
--bottom = Gelenk
--bottom-bight = Gelenk-Bucht
--bottom-pin = Gelenk-Bogen
--bottom-pins = Gelenk-Bögen
--bottom-side = Gelenk-Seite
--bottom-side-shown = Gelenk-Seite
+-bottom = Handgelenk
+-bottom-bight = Handgelenk-Bucht
+-bottom-pin = Handgelenk-Bogen
+-bottom-pins = Handgelenk-Bögen
+-bottom-side = Handgelenk-Seite
+-bottom-side-shown = Handgelenk-Seite
 -card-left = Arbeite nach links um die Hand; so sind auch die Bögen nummeriert.
 -card-right = Arbeite nach rechts um die Hand; so sind auch die Bögen nummeriert.
 -coming-off = Beim Abstreifen von der Hand
--down = zum Gelenk hin
--down-short = zum Gelenk
+-down = zum Handgelenk hin
+-down-short = zum Handgelenk
 -exactly-above = auf gleicher Höhe mit
--from-the-bottom = vom Gelenk her
+-from-the-bottom = vom Handgelenk her
 -laid-and-lifted = Alles liegt, und der Knoten ist von der Hand;
 -Lift-off = Nimm
 -lift-off = nimm
@@ -60,7 +60,7 @@ begin-say = { $named ->
     }, die Handfläche zu dir, die Finger dicht beisammen. Leg die Schnur an die Wurzeln der Finger, { $place }, lass ein Ende hängen, { $tail } lang, und halt es mit dem Daumen fest. { $hand ->
         [left] Die linke Hand knüpft.
        *[right] Die rechte Hand knüpft.
-    } Die Schnur läuft vorn quer zum kleinen Finger, hinten zurück zum Zeigefinger und so immer herum. Lass sie so locker, dass noch ein Finger darunterpasst. Die Gelenk-Bögen liegen an den Wurzeln der Finger, die Spitzen-Bögen an ihren mittleren Gliedern; beide zählen vom hängenden Ende an, so herum, wie die Schnur läuft. { $uneven ->
+    } Die Schnur läuft vorn quer zum kleinen Finger, hinten zurück zum Zeigefinger und so immer herum. Lass sie so locker, dass noch ein Finger darunterpasst. Die Handgelenk-Bögen liegen an den Wurzeln der Finger, die Spitzen-Bögen an ihren mittleren Gliedern; beide zählen vom hängenden Ende an, so herum, wie die Schnur läuft. { $uneven ->
         [yes] An den Rändern geht das Muster bei diesem Geflecht nicht auf.
        *[no] { "" }
     }
@@ -80,7 +80,7 @@ begin-say-teach = { $named ->
     }, die Handfläche zu dir, die Finger dicht beisammen. Leg die Schnur an die Wurzeln der Finger, { $place }, lass ein Ende hängen, { $tail } lang, und halt es mit dem Daumen fest. { $hand ->
         [left] Die linke Hand knüpft.
        *[right] Die rechte Hand knüpft.
-    } Die Schnur läuft vorn quer zum kleinen Finger, hinten zurück zum Zeigefinger und so immer herum. Lass sie so locker, dass noch ein Finger darunterpasst. Die Gelenk-Bögen liegen an den Wurzeln der Finger, die Spitzen-Bögen an ihren mittleren Gliedern; beide zählen vom hängenden Ende an, so herum, wie die Schnur läuft. Vorn ist die Seite der Handfläche. Das hängende Ende bleibt zurück; mit dem anderen wird geknüpft. { $uneven ->
+    } Die Schnur läuft vorn quer zum kleinen Finger, hinten zurück zum Zeigefinger und so immer herum. Lass sie so locker, dass noch ein Finger darunterpasst. Die Handgelenk-Bögen liegen an den Wurzeln der Finger, die Spitzen-Bögen an ihren mittleren Gliedern; beide zählen vom hängenden Ende an, so herum, wie die Schnur läuft. Vorn ist die Seite der Handfläche. Das hängende Ende bleibt zurück; mit dem anderen wird geknüpft. { $uneven ->
         [yes] An den Rändern geht das Muster bei diesem Geflecht nicht auf.
        *[no] { "" }
     }
@@ -108,14 +108,14 @@ lay-say-way = { $pass ->
         [one] .
        *[other] , Teil { $part } von { $parts }.
     } { $heading ->
-        [falling] Von Spitzen-Bogen { $from }, { $from-place }, zum Gelenk hin
-       *[rising] Von Gelenk-Bogen { $from }, { $from-place }, zu den Spitzen hin
+        [falling] Von Spitzen-Bogen { $from }, { $from-place }, zum Handgelenk hin
+       *[rising] Von Handgelenk-Bogen { $from }, { $from-place }, zu den Spitzen hin
     }{ $lane ->
-        [bottom] , auf der Gelenk-Seite der ersten Schnur
+        [bottom] , auf der Handgelenk-Seite der ersten Schnur
         [top] , auf der Spitzen-Seite der ersten Schnur
        *[none] { "" }
     }, { $way }{ $heading ->
-        [falling] , zu Gelenk-Bogen { $to }, { $to-place }.
+        [falling] , zu Handgelenk-Bogen { $to }, { $to-place }.
        *[rising] , zu Spitzen-Bogen { $to }, { $to-place }.
     } { $view }
 lay-say-way-brief = { $pass ->
@@ -126,9 +126,9 @@ lay-say-way-brief = { $pass ->
        *[other] , Teil { $part } von { $parts }.
     } { $heading ->
         [falling] Spitzen-Bogen { $from }, { $from-place }
-       *[rising] Gelenk-Bogen { $from }, { $from-place }
+       *[rising] Handgelenk-Bogen { $from }, { $from-place }
     }, { $way }{ $heading ->
-        [falling] , zu Gelenk-Bogen { $to }, { $to-place }.
+        [falling] , zu Handgelenk-Bogen { $to }, { $to-place }.
        *[rising] , zu Spitzen-Bogen { $to }, { $to-place }.
     }
 lay-say-way-teach = { $pass ->
@@ -144,28 +144,28 @@ lay-say-way-teach = { $pass ->
         [yes] Eine Bahn ist die Schnur von einem Bogen auf der einen Seite zu einem auf der anderen.
        *[no] { "" }
     } { $heading ->
-        [falling] Von Spitzen-Bogen { $from }, { $from-place }, zum Gelenk hin
-       *[rising] Von Gelenk-Bogen { $from }, { $from-place }, zu den Spitzen hin
+        [falling] Von Spitzen-Bogen { $from }, { $from-place }, zum Handgelenk hin
+       *[rising] Von Handgelenk-Bogen { $from }, { $from-place }, zu den Spitzen hin
     }{ $lane ->
-        [bottom] , auf der Gelenk-Seite der ersten Schnur
+        [bottom] , auf der Handgelenk-Seite der ersten Schnur
         [top] , auf der Spitzen-Seite der ersten Schnur
        *[none] { "" }
     }, { $way }{ $heading ->
-        [falling] , zu Gelenk-Bogen { $to }, { $to-place }.
+        [falling] , zu Handgelenk-Bogen { $to }, { $to-place }.
        *[rising] , zu Spitzen-Bogen { $to }, { $to-place }.
     } { $view }
 lay-say-way-on = { $pass ->
         [1] Bahn { $leg }
        *[other] Durchgang { $pass }, Bahn { $leg }
     }, Teil { $part } von { $parts }, { $heading ->
-        [falling] von Spitzen-Bogen { $from } zum Gelenk hin
-       *[rising] von Gelenk-Bogen { $from } zu den Spitzen hin
+        [falling] von Spitzen-Bogen { $from } zum Handgelenk hin
+       *[rising] von Handgelenk-Bogen { $from } zu den Spitzen hin
     }{ $lane ->
-        [bottom] , auf der Gelenk-Seite der ersten Schnur
+        [bottom] , auf der Handgelenk-Seite der ersten Schnur
         [top] , auf der Spitzen-Seite der ersten Schnur
        *[none] { "" }
     }, { $way }{ $heading ->
-        [falling] , zu Gelenk-Bogen { $to }, { $to-place }.
+        [falling] , zu Handgelenk-Bogen { $to }, { $to-place }.
        *[rising] , zu Spitzen-Bogen { $to }, { $to-place }.
     } Du bist { $share ->
         [little] noch am Anfang
@@ -184,23 +184,23 @@ lay-say-way-on-brief = { $pass ->
        *[other] , Teil { $part } von { $parts }.
     } { $heading ->
         [falling] Spitzen-Bogen { $from }, { $from-place }
-       *[rising] Gelenk-Bogen { $from }, { $from-place }
+       *[rising] Handgelenk-Bogen { $from }, { $from-place }
     }, { $way }{ $heading ->
-        [falling] , zu Gelenk-Bogen { $to }, { $to-place }.
+        [falling] , zu Handgelenk-Bogen { $to }, { $to-place }.
        *[rising] , zu Spitzen-Bogen { $to }, { $to-place }.
     }
 lay-say-way-on-teach = { $pass ->
         [1] Bahn { $leg }
        *[other] Durchgang { $pass }, Bahn { $leg }
     }, Teil { $part } von { $parts }, { $heading ->
-        [falling] von Spitzen-Bogen { $from } zum Gelenk hin
-       *[rising] von Gelenk-Bogen { $from } zu den Spitzen hin
+        [falling] von Spitzen-Bogen { $from } zum Handgelenk hin
+       *[rising] von Handgelenk-Bogen { $from } zu den Spitzen hin
     }{ $lane ->
-        [bottom] , auf der Gelenk-Seite der ersten Schnur
+        [bottom] , auf der Handgelenk-Seite der ersten Schnur
         [top] , auf der Spitzen-Seite der ersten Schnur
        *[none] { "" }
     }, { $way }{ $heading ->
-        [falling] , zu Gelenk-Bogen { $to }, { $to-place }.
+        [falling] , zu Handgelenk-Bogen { $to }, { $to-place }.
        *[rising] , zu Spitzen-Bogen { $to }, { $to-place }.
     } Du bist { $share ->
         [little] noch am Anfang
@@ -220,7 +220,7 @@ lay-say-landing = { $landing ->
         [home-to-end] Zurück am Anfang: Lass das Ende hängen.
        *[round] { $heading ->
             [falling] Dann wieder zu den Spitzen hin.
-           *[rising] Dann wieder zum Gelenk hin.
+           *[rising] Dann wieder zum Handgelenk hin.
         }
     }
 lay-say-landing-brief = { $landing ->
@@ -241,16 +241,16 @@ lay-say-landing-teach = { $landing ->
         [home-to-end] Zurück am Anfang: Lass das Ende hängen.
        *[round] { $heading ->
             [falling] Dann wieder zu den Spitzen hin.
-           *[rising] Dann wieder zum Gelenk hin.
+           *[rising] Dann wieder zum Handgelenk hin.
         }
     }
 lay-show = { $heading ->
-        [falling] Spitzen { $from }, { $from-place }, zu Gelenk { $to }, { $to-place }
-       *[rising] Gelenk { $from }, { $from-place }, zu Spitzen { $to }, { $to-place }
+        [falling] Spitzen { $from }, { $from-place }, zu Handgelenk { $to }, { $to-place }
+       *[rising] Handgelenk { $from }, { $from-place }, zu Spitzen { $to }, { $to-place }
     }
 lay-print = { $heading ->
-        [falling] Spitzen { $from }, { $from-place }, { $way }, zu Gelenk { $to }, { $to-place }
-       *[rising] Gelenk { $from }, { $from-place }, { $way }, zu Spitzen { $to }, { $to-place }
+        [falling] Spitzen { $from }, { $from-place }, { $way }, zu Handgelenk { $to }, { $to-place }
+       *[rising] Handgelenk { $from }, { $from-place }, { $way }, zu Spitzen { $to }, { $to-place }
     }
 lay-show-note-on = { $share ->
         [little] Ein kleines Stück des Weges
@@ -270,32 +270,32 @@ lay-show-note = { $landing ->
         [home-to-end] Zurück am Anfang: Lass das Ende hängen
        *[round] { $heading ->
             [falling] Wieder zu den Spitzen hin
-           *[rising] Wieder zum Gelenk hin
+           *[rising] Wieder zum Handgelenk hin
         }
     }
 
 ## Off the hand
 
 lift-say = { $task ->
-        [secure] Alles liegt. Bevor du den Knoten abstreifst, markiere Gelenk-Bucht 1, dort hängt das Ende, mit einem Stück Klebeband, und sieh zu, dass { $ends ->
+        [secure] Alles liegt. Bevor du den Knoten abstreifst, markiere Handgelenk-Bucht 1, dort hängt das Ende, mit einem Stück Klebeband, und sieh zu, dass { $ends ->
             [2] keines der beiden Enden
            *[other] keines der { $ends } Enden
         } zurückrutschen kann: Ein loser Knoten in jedem genügt.
        *[slip-off] Streif den Knoten von den Fingern und auf den Gegenstand, genau so herum wie auf der Hand. Dreh ihn, bis die Enden dort herauskommen, wo du sie haben willst.
     }
 lift-say-brief = { $task ->
-        [secure] Markiere Gelenk-Bucht 1, sichere die { $ends } Enden.
+        [secure] Markiere Handgelenk-Bucht 1, sichere die { $ends } Enden.
        *[slip-off] Streif den Knoten auf den Gegenstand, genau so herum wie auf der Hand.
     }
 lift-say-teach = { $task ->
-        [secure] Alles liegt. Bevor du den Knoten abstreifst, markiere Gelenk-Bucht 1, dort hängt das Ende, mit einem Stück Klebeband: Von der Hand genommen, sieht eine Bucht aus wie die andere, und ab der markierten zählst du. Sieh zu, dass { $ends ->
+        [secure] Alles liegt. Bevor du den Knoten abstreifst, markiere Handgelenk-Bucht 1, dort hängt das Ende, mit einem Stück Klebeband: Von der Hand genommen, sieht eine Bucht aus wie die andere, und ab der markierten zählst du. Sieh zu, dass { $ends ->
             [2] keines der beiden Enden
            *[other] keines der { $ends } Enden
         } zurückrutschen kann: Ein loser Knoten in jedem genügt.
        *[slip-off] Streif den Knoten von den Fingern und auf den Gegenstand, genau so herum wie auf der Hand, ohne dass er sich verdreht. Er ist lose, und das ist gut. Dreh ihn, bis die Enden dort herauskommen, wo du sie haben willst.
     }
 lift-show = { $task ->
-        [secure] Markiere Gelenk-Bucht 1
+        [secure] Markiere Handgelenk-Bucht 1
        *[slip-off] Streif den Knoten auf den Gegenstand
     }
 lift-show-note = { $task ->

@@ -211,29 +211,29 @@ const DE: Grammar = &[
     (
         "hand-way",
         &[
-            "Von Spitzen-Bogen {from}, {from-place-of}, zum Gelenk hin{hand-lane}, {hand-round}, zu Gelenk-Bogen {to}, {to-place-of}{h=falling}{turns=0}",
-            "Von Gelenk-Bogen {from}, {from-place-of}, zu den Spitzen hin{hand-lane}, {hand-round}, zu Spitzen-Bogen {to}, {to-place-of}{h=rising}{turns=0}",
+            "Von Spitzen-Bogen {from}, {from-place-of}, zum Handgelenk hin{hand-lane}, {hand-round}, zu Handgelenk-Bogen {to}, {to-place-of}{h=falling}{turns=0}",
+            "Von Handgelenk-Bogen {from}, {from-place-of}, zu den Spitzen hin{hand-lane}, {hand-round}, zu Spitzen-Bogen {to}, {to-place-of}{h=rising}{turns=0}",
         ],
     ),
     (
         "hand-on",
         &[
-            "von Spitzen-Bogen {from} zum Gelenk hin{hand-lane}, {hand-round}, zu Gelenk-Bogen {to}, {to-place-of}{h=falling}",
-            "von Gelenk-Bogen {from} zu den Spitzen hin{hand-lane}, {hand-round}, zu Spitzen-Bogen {to}, {to-place-of}{h=rising}",
+            "von Spitzen-Bogen {from} zum Handgelenk hin{hand-lane}, {hand-round}, zu Handgelenk-Bogen {to}, {to-place-of}{h=falling}",
+            "von Handgelenk-Bogen {from} zu den Spitzen hin{hand-lane}, {hand-round}, zu Spitzen-Bogen {to}, {to-place-of}{h=rising}",
         ],
     ),
     (
         "hand-short",
         &[
-            "Spitzen-Bogen {from}, {from-place-of}, {hand-round}, zu Gelenk-Bogen {to}, {to-place-of}{h=falling}{turns=0}",
-            "Gelenk-Bogen {from}, {from-place-of}, {hand-round}, zu Spitzen-Bogen {to}, {to-place-of}{h=rising}{turns=0}",
+            "Spitzen-Bogen {from}, {from-place-of}, {hand-round}, zu Handgelenk-Bogen {to}, {to-place-of}{h=falling}{turns=0}",
+            "Handgelenk-Bogen {from}, {from-place-of}, {hand-round}, zu Spitzen-Bogen {to}, {to-place-of}{h=rising}{turns=0}",
         ],
     ),
     (
         "hand-lane",
         &[
             "",
-            ", auf der Gelenk-Seite der ersten Schnur{lane=bottom}",
+            ", auf der Handgelenk-Seite der ersten Schnur{lane=bottom}",
             ", auf der Spitzen-Seite der ersten Schnur{lane=top}",
         ],
     ),
@@ -308,7 +308,7 @@ const DE: Grammar = &[
             "Zurück am Anfang: Halte die Schnur dort fest.{landing=wait}",
             "Zurück am Anfang: Lass das Ende hängen.{landing=end}",
             "Dann wieder zu den Spitzen hin.{landing=round}{then=tips}",
-            "Dann wieder zum Gelenk hin.{landing=round}{then=wrist}",
+            "Dann wieder zum Handgelenk hin.{landing=round}{then=wrist}",
         ],
     ),
     (
