@@ -163,12 +163,33 @@ fn heard_of(covered: &str, measures: &[&str], has_choice: bool) -> String {
     for measure in measures {
         type_into_next(&mut listener, measure);
     }
-    // One cord and few legs: a tie of minutes. Single knots leave no room to tuck on so small a ball.
+    // One cord and few legs: a tie of minutes.
     listener.press_until(Named::F4, "one cord");
-    if covered != "a ball or a knob" {
-        listener.press_until(Named::F2, "Single knots only");
+    listener.press_until(Named::F2, "Single knots only");
+    let said = to_the_end(&mut listener);
+    is_whole(&listener, &said);
+    said
+}
+
+/// That the bag was packed by ear, every leg told once and in its order, both ends tucked away, and the end
+/// of the job told.
+fn is_whole(listener: &Listener, said: &str) {
+    says(said, &["You will need", "Leg 1.", "Press L"]);
+    let walk = listener.desk.hands.session().walk().expect("a tie in hand");
+    let plan = walk.script().plan();
+    assert!(plan.setup().is_some_and(|setup| setup.in_place));
+    assert_eq!((plan.knot().strands(), plan.laying().passes()), (1, 1));
+    let legs = plan.knot().legs_of(1);
+    let mut after = said;
+    for leg in 1..=legs {
+        // At once, or the first of its parts.
+        let told = [format!("Leg {leg}. "), format!("Leg {leg}, part 1 of")];
+        let found = told.iter().filter_map(|told| after.find(told)).min();
+        let at = found.unwrap_or_else(|| panic!("no leg {leg} in its turn: {after}"));
+        after = &after[at..];
     }
-    to_the_end(&mut listener)
+    assert!(!said.contains(&format!("Leg {}", legs + 1)), "{said}");
+    assert!(after.matches("uck ").count() >= 2, "both ends: {after}");
 }
 
 #[test]

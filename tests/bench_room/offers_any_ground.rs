@@ -114,6 +114,42 @@ fn in_place_only_what_leaves_room_is_offered() {
     assert!(most(&slid) > most(&placed));
 }
 
+/// Tied on the ball itself neighbouring bands of a single lie two cords apart (room to tuck one between),
+/// drawn up 1.65: what lies from pole to pole drawn up does not lie there with room. Leads and bights that
+/// do, by the law of the ball at two cords, are offered where they hide enough.
+#[test]
+fn a_small_ball_takes_singles_in_place_as_far_as_there_is_room() {
+    for (ball, cord) in [(38.0, 4.0), (38.0, 3.0), (30.0, 3.0), (50.0, 5.0)] {
+        let slid = wish(Ground::Ball(mm(ball)), 10.0, cord);
+        let in_place = FitWish {
+            in_place: true,
+            ..slid.clone()
+        };
+        let placed = fit(&in_place);
+        let singles: Vec<&FitAnswer> = plain(&placed)
+            .filter(|answer| answer.counts.passes() == 1)
+            .collect();
+        assert!(!singles.is_empty(), "{ball} {cord}");
+        let most = std::f64::consts::PI * (ball + 2.0 * cord) / (2.0 * cord);
+        for answer in &singles {
+            let both = f64::from(answer.counts.leads() + answer.counts.bights());
+            assert!(both <= most + 1.0, "{ball} {cord}: {both} of {most}");
+            // They come near the poles, and hide nine tenths of what they hide drawn up tight.
+            let bare = answer.shape.bare.unwrap().get();
+            assert!(bare <= 0.55 * (ball + 2.0 * cord), "{ball} {cord}: {bare}");
+        }
+        // As near to it as they come: the largest of them would not have one more lead.
+        let largest = singles
+            .iter()
+            .map(|answer| answer.counts.leads() + answer.counts.bights())
+            .max();
+        assert!(
+            f64::from(largest.unwrap()) > most - 3.0,
+            "{ball} {cord}: {largest:?} of {most}"
+        );
+    }
+}
+
 #[test]
 fn when_nothing_lies_there_a_cord_is_named_that_does() {
     // A ring of 10 mm is too narrow for line of 6 mm.

@@ -52,6 +52,10 @@ fn lying(wish: &FitWish, bights: u16, passes: u16) -> Option<Vec<OnGround>> {
 fn near(wish: &FitWish, ground: &OnGround) -> Option<Candidate> {
     let tolerance = wish.tolerance.get();
     match wish.object.ground {
+        // Where it is tied on the ball itself its cords lie a cord's thickness apart before they are drawn
+        // up: singles that hide enough from pole to pole leave no room for that, and those that leave it
+        // hide enough when they stop a little short of the poles.
+        Ground::Ball(_) if wish.in_place => {}
         Ground::Ball(_) | Ground::Flat { hole: None, .. } => {
             // Quicker than to look for how far it may be opened.
             if !ground.hides_at_reach(wish.least_cover) {
