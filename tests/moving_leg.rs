@@ -14,7 +14,7 @@ use hands::Hands;
 use iced::keyboard::Key;
 use iced::keyboard::key::Named;
 use iced::window::RedrawRequest;
-use marlinspeak::guide::Plan;
+use marlinspeak::guide::{Captions, Plan};
 use marlinspeak::knot::PassLeg;
 use marlinspeak::picture::{DisplayList, Moment, Role, Scene, Subject, View, Viewport};
 use marlinspeak::session::Walk;
@@ -302,6 +302,7 @@ fn a_leg_of_many_crossings_goes_in_by_few_moves_while_the_tube_stands_still() {
         shape: None,
         ground: None,
         has_pins: true,
+        captions: Captions::default(),
     };
     let film = subject.film(12);
     assert_eq!(film.len(), 13);

@@ -4,13 +4,13 @@
 #[path = "support/flat_cords.rs"]
 mod flat_cords;
 
-use kurbo::{Point, Vec2};
+use kurbo::{Point, Shape as _, Vec2};
 use marlinspeak::bench::{Cord, Finish, Ground, Millimetres, Tube};
-use marlinspeak::guide::{AtOnce, LiftTask, Plan, RimNames, Script, Setup, What};
+use marlinspeak::guide::{AtOnce, Captions, LiftTask, Plan, RimNames, Script, Setup, What};
 use marlinspeak::knot::{Hand, Knot, LayingOrder, PassLeg, Pin, Rim, Side};
 use marlinspeak::picture::{
-    Colour, DisplayList, Image, Moment, Outline, Painter, Palette, Role, Scene, Subject, View,
-    Viewport,
+    Colour, DisplayList, Image, Moment, Outline, Paint, Painter, Palette, Role, Scene, Subject,
+    View, Viewport,
 };
 
 use flat_cords::{Flat, KNOTS, laying, moments, on_the_tube, told, tops_agree};
@@ -61,6 +61,7 @@ fn subject(
         shape: None,
         ground: Some(ground),
         has_pins: true,
+        captions: Captions::default(),
     }
 }
 
@@ -384,4 +385,76 @@ fn a_knot_that_is_slipped_over_its_ball_is_seen_on_it() {
     };
     assert_eq!(*last, (LiftTask::OverBall, Some(ball())));
     assert!(before.len() > 1 && before.iter().all(|(_, ground)| ground.is_none()));
+}
+
+/// How far the shapes of a picture reach beyond its edges.
+fn beyond(list: &DisplayList) -> f64 {
+    let size = list.viewport();
+    let [width, height] = [size.width, size.height].map(f64::from);
+    let mut most = f64::MIN;
+    for item in list.items() {
+        if item.role == Role::Ground {
+            continue;
+        }
+        let edge = match item.paint {
+            Paint::Stroke(line) => line / 2.0,
+            Paint::Fill => 0.0,
+        };
+        let reach = match &item.outline {
+            Outline::Path(path) => path.bounding_box(),
+            Outline::Circle(circle) => circle.bounding_box(),
+        };
+        for past in [-reach.x0, -reach.y0, reach.x1 - width, reach.y1 - height] {
+            most = most.max(past + edge);
+        }
+    }
+    most
+}
+
+#[test]
+fn a_mat_is_whole_however_small_its_picture_is() {
+    // That of the first question of the plan screen, and smaller and larger ones.
+    let sizes = [
+        (54.0, 48.0),
+        (30.0, 34.0),
+        (64.0, 64.0),
+        (96.0, 54.0),
+        (300.0, 240.0),
+    ];
+    for counts in [
+        ["5", "7", "3"],
+        ["6", "7", "2"],
+        ["9", "8", "1"],
+        ["12", "13", "1"],
+        ["21", "20", "1"],
+        ["30", "49", "1"],
+    ] {
+        for ground in [
+            mat(),
+            holed(),
+            Ground::Flat {
+                outer: mm(500.0),
+                hole: None,
+            },
+        ] {
+            let [leads, bights, passes] = counts;
+            let plan = Plan::read(leads, bights, passes, "").unwrap();
+            let setup = Setup::in_place(ground, Cord::new(mm(4.0)));
+            let rigged = plan.with_setup(Some(setup));
+            for (width, height) in sizes {
+                let size = Viewport::new(width, height);
+                let scene = Subject::finished(&rigged).scene(View::RoundTheTube, size);
+                let list = DisplayList::of(&scene);
+                let what = format!("{counts:?} {ground:?} {width} × {height}");
+                assert_eq!(list.viewport(), size, "{what}");
+                let past = beyond(&list);
+                assert!(past <= 0.0, "{what}: cut by {past}");
+                // And as large as it can be: it has most of its picture.
+                if counts == ["5", "7", "3"] && ground == mat() {
+                    assert!(past > -6.0, "{what}: {past}");
+                }
+                assert!(!scene.is_zoomed(), "{what}");
+            }
+        }
+    }
 }

@@ -69,3 +69,17 @@ finger-view = { $way ->
         [back] Handrücken zu dir.
        *[round-little] Dreh die Hand dabei mit.
     }
+
+# The same in a picture, at the bight, after its number, where there is room for a word or two.
+picture-finger = { $number } { $place ->
+        [edge-forefinger] außen Zeige
+        [front-forefinger] vorn Zeige
+        [front-middle] vorn Mittel
+        [front-ring] vorn Ring
+        [front-little] vorn Klein
+        [edge-little] außen Klein
+        [back-little] hinten Klein
+        [back-ring] hinten Ring
+        [back-middle] hinten Mittel
+       *[back-forefinger] hinten Zeige
+    }

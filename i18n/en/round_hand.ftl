@@ -72,3 +72,17 @@ finger-view = { $way ->
         [back] Back of the hand towards you.
        *[round-little] Turn the hand as you go.
     }
+
+# The same in a picture, at the bight, after its number, where there is room for a word or two.
+picture-finger = { $number } { $place ->
+        [edge-forefinger] outside fore
+        [front-forefinger] front fore
+        [front-middle] front middle
+        [front-ring] front ring
+        [front-little] front little
+        [edge-little] outside little
+        [back-little] back little
+        [back-ring] back ring
+        [back-middle] back middle
+       *[back-forefinger] back fore
+    }

@@ -72,3 +72,17 @@ finger-view = { $way ->
         [back] El dorso hacia ti.
        *[round-little] Gira la mano a la vez.
     }
+
+# The same in a picture, at the bight, after its number, where there is room for a word or two.
+picture-finger = { $number } { $place ->
+        [edge-forefinger] canto índice
+        [front-forefinger] delante índice
+        [front-middle] delante medio
+        [front-ring] delante anular
+        [front-little] delante meñique
+        [edge-little] canto meñique
+        [back-little] detrás meñique
+        [back-ring] detrás anular
+        [back-middle] detrás medio
+       *[back-forefinger] detrás índice
+    }

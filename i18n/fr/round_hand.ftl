@@ -69,3 +69,17 @@ finger-view = { $way ->
         [back] Le dos de la main vers vous.
        *[round-little] Tournez la main en même temps.
     }
+
+# The same in a picture, at the bight, after its number, where there is room for a word or two.
+picture-finger = { $number } { $place ->
+        [edge-forefinger] bord index
+        [front-forefinger] devant index
+        [front-middle] devant majeur
+        [front-ring] devant annulaire
+        [front-little] devant petit
+        [edge-little] bord petit
+        [back-little] derrière petit
+        [back-ring] derrière annulaire
+        [back-middle] derrière majeur
+       *[back-forefinger] derrière index
+    }

@@ -6,6 +6,7 @@
 //! tyer changes how much is told at once.
 
 mod at_once;
+mod captions;
 mod colours;
 mod cord_history;
 mod course;
@@ -46,6 +47,7 @@ mod take_back;
 mod teaching;
 
 pub use at_once::{AtOnce, Checks};
+pub use captions::Captions;
 pub use colours::ColoursFound;
 pub use cord_history::{CordHistory, CordMeasure, Join};
 pub use course::{COURSE, Lesson, LessonState};

@@ -1,7 +1,7 @@
 //! The card of a plan: its words, one leg after the other.
 
 use crate::bench::{Layout, Tube};
-use crate::guide::{AtOnce, FinishTask, Labour, Place, Plan, Script, Step, What};
+use crate::guide::{AtOnce, Captions, FinishTask, Labour, Place, Plan, Script, Step, What};
 use crate::picture::sheet::{Card, CardEnd, CardParts, CardRow, CardSheet, LegLine, Paper};
 use crate::picture::{Moment, Scene, Subject, View, Viewport};
 use crate::words::Words;
@@ -76,12 +76,12 @@ impl CardParts for PlanParts {
         });
         Box::new(tucks.map(|step| CardEnd {
             text: self.words.show(self.script.plan().knot(), &step).in_words(),
-            subject: Subject::of(&self.script, &step),
+            subject: Subject::of(&self.script, &step).captioned(&self.captions()),
         }))
     }
 
     fn scene(&self, frame: Viewport) -> Scene {
-        let tied = Subject::tied(self.script.plan(), Moment::Finished);
+        let tied = Subject::tied(self.script.plan(), Moment::Finished).captioned(&self.captions());
         tied.scene(View::RoundTheTube, frame)
     }
 
@@ -91,6 +91,11 @@ impl CardParts for PlanParts {
 }
 
 impl PlanParts {
+    /// What is written in its pictures.
+    fn captions(&self) -> Captions {
+        self.words.captions(self.script.plan())
+    }
+
     /// What a step adds to the table.
     fn rows_of(&self, step: &Step) -> impl Iterator<Item = CardRow> + use<> {
         let (words, plan) = (&self.words, self.script.plan());

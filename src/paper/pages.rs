@@ -79,7 +79,7 @@ pub(super) fn rows_apart(plan: &Plan) -> Option<Millimetres> {
 
 /// The picture while this step of a plan is told.
 pub fn stage(script: &Script, step: &Step, view: View, paper: Paper, words: &Words) -> SheetPage {
-    let subject = Subject::of(script, step);
+    let subject = Subject::of(script, step).captioned(&words.captions(script.plan()));
     staged(script, step, words).page(paper, |frame| subject.scene(view, frame))
 }
 

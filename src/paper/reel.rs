@@ -9,7 +9,7 @@ use super::error::PaperError;
 use super::pages::staged;
 use super::target::put;
 use crate::files::OnDisk;
-use crate::guide::{AtOnce, FinishTask, Plan, Script, Step, What};
+use crate::guide::{AtOnce, Captions, FinishTask, Plan, Script, Step, What};
 use crate::picture::reel::{Reel, ReelError, ReelFormat};
 use crate::picture::sheet::{FramePlan, StageSheet};
 use crate::picture::{Image, Painter, Scene, Subject, View, Viewport};
@@ -35,6 +35,8 @@ pub struct TieReel {
     view: View,
     width: u16,
     count: u32,
+    /// What is written in its pictures.
+    captions: Captions,
 }
 
 /// One frame: what stands there, how much of the leg is laid, and for how long.
@@ -52,6 +54,7 @@ impl TieReel {
     pub fn new(plan: Plan, view: View, width: u16, words: &Words) -> Result<Self, PaperError> {
         check_reel(&plan)?;
         let mut reel = Self {
+            captions: words.captions(&plan),
             words: words.clone(),
             script: Script::new(plan, AtOnce::WholeLeg),
             view,
@@ -175,7 +178,7 @@ impl TieReel {
             knot: String::new(),
             ..staged(&self.script, step, &self.words)
         };
-        let subject = Subject::of(&self.script, step);
+        let subject = Subject::of(&self.script, step).captioned(&self.captions);
         // The first picture of a film shows the same as the last.
         let mut film = subject.film(usize::MAX);
         let standing = film.pop();

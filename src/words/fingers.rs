@@ -9,7 +9,8 @@ use fluent::types::FluentType;
 use fluent::{FluentArgs, FluentValue, fluent_args};
 
 use super::Words;
-use crate::guide::{FingerLeg, FingerPlace, FingerWay};
+use crate::guide::{Captions, FingerLeg, FingerPlace, FingerWay, Plan, RimNames};
+use crate::knot::Rim;
 
 /// What is told of the fingers.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -48,6 +49,28 @@ pub(super) fn fingers_of(value: &FluentValue) -> Option<OfFingers> {
 }
 
 impl Words {
+    /// What is written in a picture of a tie: the finger of every bight round the hand, and on a board
+    /// where in and out are.
+    pub fn captions(&self, plan: &Plan) -> Captions {
+        let bights = plan.fingers().map(|fingers| {
+            [Rim::Bottom, Rim::Top].map(|rim| {
+                let names = plan.knot().pins(rim).map(|pin| {
+                    let place: &str = fingers.place(pin).into();
+                    let args = fluent_args! { "number" => pin.number, "place" => place };
+                    self.text("picture-finger", &args)
+                });
+                names.collect()
+            })
+        });
+        let is_board = plan.rims() == RimNames::OuterInner;
+        let circle =
+            |circle: &str| self.text("picture-circle", &fluent_args! { "circle" => circle });
+        Captions {
+            bights: bights.unwrap_or_default(),
+            circles: is_board.then(|| ["outer", "inner"].map(circle)),
+        }
+    }
+
     /// The words for it: "back of the little finger".
     pub(super) fn of_fingers(&self, told: OfFingers) -> String {
         match told {

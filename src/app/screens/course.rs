@@ -222,7 +222,11 @@ impl State {
     /// Shows the knot of the lesson.
     fn illustrate(&mut self, context: &Context) {
         // A lesson whose knot can't be tied says so when it is begun.
-        let film = self.tie().map(|tie| Subject::of_lesson(&tie.plan));
+        let film = self.tie().map(|tie| {
+            let words = context.words().captions(&tie.plan);
+            let film = Subject::of_lesson(&tie.plan).into_iter();
+            film.map(|subject| subject.captioned(&words)).collect()
+        });
         let film = context.moving(film.unwrap_or_default());
         self.picture.play(film, STANDS);
     }

@@ -74,6 +74,7 @@ fn knot_items(scene: &KnotScene, mark: Option<Mark>) -> Vec<DisplayItem> {
         drawing.active_cord();
         drawing.tail();
         drawing.pins();
+        drawing.circles();
         drawing.signs();
         drawing.far_numbers();
     }

@@ -4,6 +4,7 @@
 //! which colour.
 
 mod active_leg;
+mod captions;
 mod cords;
 mod display_list;
 mod item;

@@ -2,6 +2,7 @@
 
 use kurbo::{BezPath, Point, Vec2};
 
+use super::captions::Name;
 use super::item::{DisplayItem, Paint, Role, polygon};
 use super::knot::KnotDrawing;
 use super::lettering::{self, Weight};
@@ -17,9 +18,12 @@ impl KnotDrawing<'_> {
             Some(ends) => ends.map(Some),
             None => [None, scene.laid.stands_at],
         };
+        let mut names = Vec::new();
         for rim in [Rim::Bottom, Rim::Top] {
             let number_height = scene.layout.number_height(rim);
-            let has_numbers = scene.laid.pins != ShownPins::None && scene.number_fits(rim);
+            let has_numbers = scene.laid.pins != ShownPins::None
+                && scene.layout.largest_text > 0.0
+                && scene.number_fits(rim);
             for visible in scene.visible_pins(rim) {
                 let (pin, within) = (visible.pin, visible.within);
                 let is_one_of_several = pin.row.is_one_of_several();
@@ -61,11 +65,17 @@ impl KnotDrawing<'_> {
                 };
                 let at = (visible.at.0, number_height);
                 // Half a number can be read as another.
-                if scene.projection.board().is_none() || scene.is_whole_at(at) {
-                    self.number(role, pin.number, scene.point(at));
+                let is_whole = scene.projection.board().is_none() || scene.is_whole_at(at);
+                let at = scene.point(at);
+                if self.has_names() {
+                    names.push(Name { role, pin, at });
+                } else if is_whole {
+                    self.number(role, pin.number, at);
                 }
             }
         }
+        let far = self.far_ends();
+        self.names(names, &far);
     }
 
     /// Draws the stroke of a mark: along the ground from rim to rim, thinner than a pin and longer.
@@ -93,24 +103,36 @@ impl KnotDrawing<'_> {
 
     /// Draws the numbers of the pins of the leg in hand where those cannot be seen.
     pub fn far_numbers(&mut self) {
-        let scene = self.scene;
-        let Some(active) = &scene.laid.active else {
-            return;
+        for end in self.far_ends() {
+            if self.has_names() {
+                self.name(&end);
+            } else {
+                self.number(end.role, end.pin.number, end.at);
+            }
+        }
+    }
+
+    /// The pins of the leg in hand that cannot be seen, and where their numbers stand instead.
+    fn far_ends(&self) -> Vec<Name> {
+        let Some(active) = &self.scene.laid.active else {
+            return Vec::new();
         };
-        let [first, last] = scene.far_numbers(active);
+        if self.scene.layout.largest_text <= 0.0 {
+            return Vec::new();
+        }
+        let [first, last] = self.scene.far_numbers(active);
         let [at_first, at_last] = if active.is_backward {
             [Role::To, Role::From]
         } else {
             [Role::From, Role::To]
         };
-        for (point, pin, role) in [
+        let ends = [
             (first, active.leg.from, at_first),
             (last, active.leg.to, at_last),
-        ] {
-            if let Some(point) = point {
-                self.number(role, pin.number, point);
-            }
-        }
+        ];
+        let ends = ends.into_iter();
+        ends.filter_map(|(at, pin, role)| at.map(|at| Name { role, pin, at }))
+            .collect()
     }
 
     /// Draws a number, in a ring or on a disc when its role says so.

@@ -183,7 +183,7 @@ impl KnotScene {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::guide::{AtOnce, FinishTask, Plan, Script, What};
+    use crate::guide::{AtOnce, Captions, FinishTask, Plan, Script, What};
     use crate::knot::Side;
     use crate::picture::scene::knot::Sight;
     use crate::picture::scene::{Moment, View, Viewport};
@@ -204,6 +204,7 @@ mod tests {
             view: View::RolledOut,
             ground: None,
             has_pins: true,
+            captions: &Captions::default(),
             viewport: Viewport::new(1200.0, 800.0),
         };
         KnotScene::tied(sight, plan.laying(), plan.side, plan.hand, &moment)

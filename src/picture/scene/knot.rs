@@ -11,6 +11,7 @@ use super::projection::{Projection, Span};
 use super::sheet_point::{SheetPoint, real};
 use super::view::{View, Viewport};
 use crate::bench::{Ground, KnotShape};
+use crate::guide::Captions;
 use crate::knot::{Hand, Knot, Laying, Side};
 
 /// A knot on its tube, as it is seen at one moment: what is worked out before any of it is drawn.
@@ -31,6 +32,8 @@ pub struct KnotScene {
     /// Whether it is shown as it comes off the tube, in its own proportions: without pins, numbers
     /// or legs to come.
     pub is_off_the_tube: bool,
+    /// What is written in it.
+    pub captions: Captions,
 }
 
 /// Which part of the tube is looked at, and how large: pictures from one viewpoint have most of
@@ -46,18 +49,20 @@ pub struct Viewpoint {
 /// How a knot is looked at: in which view, lying on what where that is no straight tube, and in how many
 /// pixels.
 #[derive(Clone, Copy, Debug)]
-pub struct Sight {
+pub struct Sight<'a> {
     /// The view.
     pub view: View,
     /// What it lies on; `None` for the straight tube.
     pub ground: Option<Ground>,
     /// Whether its bights are held by pins, and not at marks or on fingers.
     pub has_pins: bool,
+    /// What is written in it.
+    pub captions: &'a Captions,
     /// The pixels there are.
     pub viewport: Viewport,
 }
 
-impl Sight {
+impl Sight<'_> {
     /// What it is seen on: nothing is bent when it is rolled out.
     const fn ground(&self) -> Option<&Ground> {
         match self.view {
@@ -73,13 +78,25 @@ impl Sight {
             across: across(self.view, knot.lattice().round()),
             rows_in_hand,
             crowding: crowding(self.view),
+            letters: self.captions.letters().map(letters),
+            inner_word: self
+                .captions
+                .circles
+                .as_ref()
+                .map_or(0.0, |[_, inner]| letters(inner.chars().count())),
         }
     }
 }
 
 impl KnotScene {
     /// The knot while it is tied, as large as fits and no smaller than the eye can follow.
-    pub fn tied(sight: Sight, laying: &Laying, side: Side, hand: Hand, moment: &Moment) -> Self {
+    pub fn tied(
+        sight: Sight<'_>,
+        laying: &Laying,
+        side: Side,
+        hand: Hand,
+        moment: &Moment,
+    ) -> Self {
         let knot = laying.knot();
         let mut laid = LaidCords::new(laying, moment);
         if !sight.has_pins && laid.pins == ShownPins::All {
@@ -101,7 +118,7 @@ impl KnotScene {
 
     /// The finished knot in the proportions that were computed for it.
     pub fn finished(
-        sight: Sight,
+        sight: Sight<'_>,
         laying: &Laying,
         side: Side,
         hand: Hand,
@@ -130,13 +147,18 @@ impl KnotScene {
 
     /// What is laid, in this layout, looked at where the tyer works.
     fn in_layout(
-        sight: Sight,
+        sight: Sight<'_>,
         laying: &Laying,
         laid: LaidCords,
         layout: SceneLayout,
         hand: Hand,
     ) -> Self {
-        let Sight { view, viewport, .. } = sight;
+        let Sight {
+            view,
+            captions,
+            viewport,
+            ..
+        } = sight;
         let focus = Focus::new(&layout, &laid, laying.knot());
         let mirrored = hand == Hand::Left;
         Self {
@@ -147,6 +169,7 @@ impl KnotScene {
             focus,
             viewport,
             is_off_the_tube: false,
+            captions: captions.clone(),
         }
     }
 
@@ -220,6 +243,12 @@ const fn crowding(view: View) -> f32 {
         // Farther round, where a tube bends away, there are none.
         View::RoundTheTube => 0.6,
     }
+}
+
+/// A number of letters, to measure with.
+#[expect(clippy::cast_precision_loss, reason = "a word or two")]
+const fn letters(count: usize) -> f32 {
+    count as f32
 }
 
 /// How many rows the part in hand takes.

@@ -25,6 +25,8 @@ pub const COMFORTABLE: f32 = 30.0;
 pub const SMALLEST_FINISHED: f32 = 5.0;
 /// A half pitch larger than this many pixels helps nobody.
 pub const LARGEST: f32 = 190.0;
+/// A picture smaller than this either way is an icon: numbers would be all that is seen of it.
+const ICON: f32 = 72.0;
 /// Radius of the ring round a short number, in sizes of its type.
 pub const NUMBER_RING: f32 = 0.82;
 /// Width of a digit in sizes of its type: the bold face's, from its file.
@@ -73,7 +75,7 @@ pub struct SceneLayout {
     pub toward: f32,
     /// Half pitches between two pin numbers where they stand closest.
     pub number_pitch: f32,
-    /// Digits of the largest pin number.
+    /// Digits of the largest pin number, or letters of the longest name of a bight.
     pub digits: f32,
     /// The largest that type of a pin number becomes; nought where none are shown.
     pub largest_text: f32,
@@ -125,6 +127,10 @@ pub struct Constraints {
     pub rows_in_hand: f32,
     /// How much closer numbers stand at the sides than in the middle, 1 for no closer.
     pub crowding: f32,
+    /// Letters of the longest name of a bight, where bights have names in the place of numbers.
+    pub letters: Option<f32>,
+    /// Letters of the word within the inner circle of a board; 0 for none.
+    pub inner_word: f32,
 }
 
 impl SceneLayout {
@@ -229,12 +235,16 @@ impl SceneLayout {
             passes,
             toward,
             number_pitch: constraints.crowding * 2.0 * f32::from(knot.nested()),
-            digits: match knot.bights() {
+            digits: constraints.letters.unwrap_or(match knot.bights() {
                 0..10 => 1.0,
                 10..100 => 2.0,
                 _ => 3.0,
+            }),
+            largest_text: if constraints.width.min(constraints.height) < ICON {
+                0.0
+            } else {
+                42.0
             },
-            largest_text: 42.0,
             text: 1.0,
             large_text: 1.0,
             zoomed: false,

@@ -63,7 +63,7 @@ impl SceneLayout {
     }
 
     /// How far bights reach beyond the line of a rim, on the surface.
-    fn beyond(&self, rim: Rim) -> f32 {
+    pub fn beyond(&self, rim: Rim) -> f32 {
         self.overhang(rim) * self.rim_form(rim, 0).along
     }
 
@@ -103,7 +103,16 @@ impl SceneLayout {
         };
         let unit = self.unit();
         let [bottom, top] = [Rim::Bottom, Rim::Top].map(|rim| meridian.end(rim)[1] * unit);
-        let (mut below, mut above) = (self.below(), self.above());
+        let (mut below, mut above) = if self.finished.is_some() {
+            // No numbers stand there, and what it lies on is seen beyond it.
+            let beyond = 0.06 * (top - bottom);
+            (
+                self.beyond(Rim::Bottom) + beyond,
+                self.beyond(Rim::Top) + beyond,
+            )
+        } else {
+            (self.below(), self.above())
+        };
         if matches!(meridian.bend, super::meridian::Bend::Ball) {
             // All of the ball is seen, and a little of what is round it.
             below = below.max(1.03 * unit + bottom);

@@ -18,6 +18,10 @@ const MOST_POINTED: f32 = 0.5;
 const LEAST_COS: f32 = 0.5;
 /// So much wider than what it is of a picture from the side is.
 const BESIDE: f32 = 1.06;
+/// The least half pitch of a mat of which nothing is to be followed: a mat that is cut is none.
+const TINY: f32 = 0.02;
+/// So much wider than a finished mat its board is drawn.
+const AROUND_FINISHED: f32 = 1.05;
 /// Inner circles of boards that are tried one after another until their numbers have room, in those on
 /// which bights would lie close.
 const INNER_CIRCLES: [f32; 8] = [1.2, 1.4, 1.7, 2.0, 2.5, 3.2, 4.2, 6.0];
@@ -70,6 +74,9 @@ pub fn involutes(angle: f32, outer: f32, inner: f32) -> Vec<(f32, f32)> {
     way.collect()
 }
 
+/// The smallest type of a word in a picture, and the width of a letter in sizes of its type.
+pub const SMALLEST_WORD: f32 = 12.0;
+const LETTER: f32 = 0.62;
 /// Points of the way of a leg.
 const STEPS: u16 = 120;
 
@@ -152,17 +159,18 @@ impl SceneLayout {
         let line = Meridian::tied(ground, angle, 1.0);
         let open = line.map_or(TIGHTEST, |line| line.opening());
         // All of a board is in view at once, so that smaller cells do.
-        let least = if has_numbers {
-            SMALLEST_WITH_RIMS
+        let [smallest, least] = if has_numbers {
+            [1.0, SMALLEST_WITH_RIMS]
         } else {
-            // Nothing is to be followed there, and a mat that is cut is none.
-            0.0
+            [TINY, 0.0]
         };
         // Numbers have to stand within the inner circle, which is drawn wider for them.
         let wider = INNER_CIRCLES.into_iter().filter(|wider| *wider > open);
+        // As wide as numbers need it: what would be had where there is no room for the word in it besides.
+        let mut wordless = None;
         for open in std::iter::once(open).chain(wider) {
             self.meridian = Some(Meridian::board(angle, open));
-            let half_pitch = largest([1.0, LARGEST], |half_pitch| {
+            let half_pitch = largest([smallest, LARGEST], |half_pitch| {
                 self.set_board(half_pitch);
                 self.board() <= room
             });
@@ -171,11 +179,20 @@ impl SceneLayout {
                 self.zoomed = true;
                 self.set_board(COMFORTABLE);
             }
-            if !has_numbers || self.zoomed || self.inner_numbers_fit() {
+            if self.zoomed && wordless.is_some() {
                 break;
             }
+            if !has_numbers || self.zoomed {
+                return self;
+            }
+            if self.inner_numbers_fit() {
+                if self.inner_word_fits(constraints.inner_word) {
+                    return self;
+                }
+                wordless.get_or_insert_with(|| self.clone());
+            }
         }
-        self
+        wordless.unwrap_or(self)
     }
 
     /// Works out everything that follows from the size of a cell on a board.
@@ -191,7 +208,13 @@ impl SceneLayout {
     /// From the middle of a board to the edge of what is drawn on it.
     pub fn board(&self) -> f32 {
         let outer = self.meridian.map_or(1.0, |line| line.end(Rim::Bottom)[0]);
-        outer * self.unit() + self.below()
+        let outer = outer * self.unit();
+        if self.finished.is_some() {
+            // No numbers stand round it, and nothing hangs from it.
+            let reach = outer + self.beyond(Rim::Bottom);
+            return reach * AROUND_FINISHED + 2.0;
+        }
+        outer + self.below()
     }
 
     /// Whether the numbers within the inner circle keep clear of one another.
@@ -205,6 +228,18 @@ impl SceneLayout {
         let wide = half + (NUMBER_RING * self.large_text).max(half) + 3.0;
         let across = 2.0 * radius * (PI / bights.max(2.0)).sin();
         radius > 0.0 && across >= wide
+    }
+
+    /// How far from the middle of a board its inner numbers begin.
+    pub fn within_inner_numbers(&self) -> f32 {
+        let inner = self.meridian.map_or(1.0, |line| line.end(Rim::Top)[0]);
+        inner * self.unit() - self.above()
+    }
+
+    /// Whether a word of so many letters has room within those numbers.
+    fn inner_word_fits(&self, letters: f32) -> bool {
+        let half = letters * LETTER * SMALLEST_WORD / 2.0;
+        letters <= 0.0 || half.hypot(SMALLEST_WORD / 2.0) <= self.within_inner_numbers()
     }
 
     /// These measures for a finished knot on what it covers, in its own proportions and as large as
@@ -224,7 +259,7 @@ impl SceneLayout {
         });
         let tangent = line.tangent();
         let room = constraints.width.min(constraints.height) / 2.0;
-        let least = if line.is_board() { 0.2 } else { 1.0 };
+        let least = if line.is_board() { TINY } else { 1.0 };
         let half_pitch = largest([least, LARGEST], |half_pitch| {
             self.set(half_pitch, half_pitch * tangent);
             if line.is_board() {

@@ -7,6 +7,7 @@ use super::moment::Moment;
 use super::rings::RingsScene;
 use super::view::{View, Viewport};
 use crate::bench::{KnotShape, Layout};
+use crate::guide::Captions;
 use crate::knot::{Hand, Laying, Rim, Side};
 
 /// All that is to be seen in one picture, worked out for its size: a knot on its tube, or the rings
@@ -45,6 +46,7 @@ impl Scene {
             view,
             ground: None,
             has_pins: true,
+            captions: &Captions::default(),
             viewport: viewport.usable(),
         };
         Self::of(KnotScene::tied(sight, laying, side, hand, moment))
@@ -68,6 +70,7 @@ impl Scene {
             view,
             ground: None,
             has_pins: true,
+            captions: &Captions::default(),
             viewport: viewport.usable(),
         };
         Self::of(KnotScene::finished(

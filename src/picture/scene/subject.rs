@@ -6,7 +6,7 @@ use super::model::Scene;
 use super::moment::Moment;
 use super::view::{View, Viewport};
 use crate::bench::{FitAnswer, Ground, KnotShape, Layout, Tube};
-use crate::guide::{LiftTask, Plan, Script, Step, TakeBack, What};
+use crate::guide::{Captions, LiftTask, Plan, Script, Step, TakeBack, What};
 use crate::knot::{Hand, Knot, Laying, Side};
 
 /// What a picture is of.
@@ -32,6 +32,8 @@ pub enum Subject {
         ground: Option<Ground>,
         /// Whether its bights are held by pins, and not at marks or on fingers.
         has_pins: bool,
+        /// What is written in it.
+        captions: Captions,
     },
     /// A knot with a part of it pointed at.
     Marked {
@@ -112,6 +114,7 @@ impl Subject {
                 moment,
                 shape,
                 has_pins,
+                captions,
                 ..
             } => Self::Knot {
                 laying,
@@ -120,6 +123,7 @@ impl Subject {
                 moment,
                 shape,
                 has_pins,
+                captions,
                 ground: Some(on).filter(|on| !matches!(on, Ground::Round(_))),
             },
             Self::Marked { of, mark } => of.on(on).marked(mark),
@@ -128,6 +132,22 @@ impl Subject {
                 past,
             },
             Self::Rings { .. } => self,
+        }
+    }
+
+    /// The same with these words written in it.
+    #[must_use]
+    pub fn captioned(mut self, words: &Captions) -> Self {
+        self.caption(words);
+        self
+    }
+
+    fn caption(&mut self, words: &Captions) {
+        match self {
+            Self::Knot { captions, .. } => captions.clone_from(words),
+            Self::Marked { of, .. } => of.caption(words),
+            Self::GoingIn { into, .. } => into.caption(words),
+            Self::Rings { .. } => {}
         }
     }
 
@@ -235,6 +255,7 @@ impl Subject {
             shape,
             ground: None,
             has_pins: plan.rims().has_pins(),
+            captions: Captions::default(),
         };
         match plan.setup() {
             Some(setup) if setup.in_place || setup.ground().is_flat() => of_tube.covering(plan),
@@ -259,11 +280,13 @@ impl Subject {
                 shape,
                 ground,
                 has_pins,
+                captions,
             } => {
                 let sight = Sight {
                     view,
                     ground: *ground,
                     has_pins: *has_pins,
+                    captions,
                     viewport: viewport.usable(),
                 };
                 Scene::of(match shape {

@@ -32,13 +32,14 @@ impl Viewport {
         Rect::new(0.0, 0.0, self.width.into(), self.height.into())
     }
 
-    /// The viewport brought within what can be worked with: 64 to 16 384 pixels each way.
+    /// The viewport brought within what can be worked with: 24 to 16 384 pixels each way.
     pub(super) fn usable(self) -> Self {
         let usable = |length: f32| {
+            // What is laid out for more than there is would be cut at its edges.
             if length.is_finite() {
-                length.clamp(64.0, 16384.0)
+                length.clamp(SMALLEST, 16384.0)
             } else {
-                64.0
+                SMALLEST
             }
         };
         Self {
@@ -47,6 +48,9 @@ impl Viewport {
         }
     }
 }
+
+/// The smallest picture: of an icon.
+const SMALLEST: f32 = 24.0;
 
 /// The point of the picture so many pixels from its left and its top edge.
 pub fn point(x: f32, y: f32) -> Point {

@@ -211,7 +211,11 @@ fn around(page: Page) -> Around {
 fn show_step(picture: &mut PictureView, context: &Context, dots: f32, prominence: Prominence) {
     picture.set_dots(dots);
     picture.set_prominence(prominence);
-    let subject = context.session.walk().and_then(Walk::subject);
+    let walk = context.session.walk();
+    let subject = walk.and_then(|walk| {
+        let words = context.words().captions(walk.script().plan());
+        Some(walk.subject()?.captioned(&words))
+    });
     let film = subject.map_or_else(Vec::new, |subject| subject.film(MOST_STOPS));
     let each = stop(context, film.len());
     picture.play(context.moving(film), each);
