@@ -231,13 +231,14 @@ fn applies(piece: &OrderPiece, field: PieceField) -> bool {
     let place = PieceField::Setup(SetupField::InPlace);
     let is_in_place = is_mat || piece.text(place) == "yes";
     let is_one_of_it = match field {
-        PieceField::Setup(SetupField::Object) => !is_ball && !is_mat,
         PieceField::Setup(SetupField::Ball) => !is_round && !is_mat,
         PieceField::Setup(SetupField::Mat) => !is_round && !is_ball,
         PieceField::Setup(SetupField::InPlace) => !is_mat,
         PieceField::Setup(SetupField::Tube | SetupField::Rows) => !is_in_place,
         // Of what has an end all is covered, and it is no part of a stick.
-        PieceField::Setup(SetupField::Cover) | PieceField::Gap => !is_ball && !is_mat,
+        PieceField::Setup(SetupField::Object | SetupField::Cover) | PieceField::Gap => {
+            !is_ball && !is_mat
+        }
         _ => true,
     };
     is_one_of_it || !piece.text(field).is_empty()
