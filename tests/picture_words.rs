@@ -289,19 +289,20 @@ fn the_head_of_the_cord_points_the_way_that_a_leg_goes_on_a_disc() {
     }
 }
 
-/// How many pixels of two images of one size, right of and below a place, are far apart.
-fn apart(one: &moving::Pixels, other: &moving::Pixels, from: [f64; 2], to: [f64; 2]) -> usize {
-    assert_eq!((one.width, one.height), (other.width, other.height));
-    let [left, top] =
-        [one.width as f64 * from[0], one.height as f64 * from[1]].map(|at| at as usize);
-    let [right, low] = [one.width as f64 * to[0], one.height as f64 * to[1]].map(|at| at as usize);
+/// How many pixels of two images of one size are far apart, from one place to another in per cent of their
+/// width and height.
+fn apart(one: &moving::Pixels, other: &moving::Pixels, from: [usize; 2], to: [usize; 2]) -> usize {
+    let size = [one.width, one.height];
+    assert_eq!(size, [other.width, other.height]);
+    let of = |share: [usize; 2]| [0, 1].map(|side| size[side] * share[side] / 100);
+    let ([left, top], [right, low]) = (of(from), of(to));
     let mut apart = 0;
     for y in top..low {
         for x in left..right {
             let at = 3 * (y * one.width + x);
-            let differs =
-                (0..3).any(|channel| one.rgb[at + channel].abs_diff(other.rgb[at + channel]) > 80);
-            apart += usize::from(differs);
+            let [here, there] = [one, other].map(|image| &image.rgb[at..at + 3]);
+            let mut channels = here.iter().zip(there);
+            apart += usize::from(channels.any(|(here, there)| here.abs_diff(*there) > 80));
         }
     }
     apart
@@ -324,7 +325,7 @@ fn fingers_and_circles_are_named_on_paper_and_in_moving_pictures() {
             moving::Pixels::of(&page.image(72))
         });
         // Below the words of the step, above what the signs mean.
-        let stage = apart(&one, &other, [0.2, 0.5], [0.8, 0.88]);
+        let stage = apart(&one, &other, [20, 50], [80, 88]);
         assert!(stage > 20, "a stage: {stage}");
         let folder = TempDir::new().unwrap();
         let [one, other] = ["en", "de"].map(|tag| {
@@ -337,7 +338,7 @@ fn fingers_and_circles_are_named_on_paper_and_in_moving_pictures() {
         });
         assert_eq!(one.len(), other.len());
         let frames = one.iter().zip(&other);
-        let named = frames.filter(|(one, other)| apart(one, other, [0.5, 0.05], [0.99, 0.95]) > 20);
+        let named = frames.filter(|(one, other)| apart(one, other, [50, 5], [99, 95]) > 20);
         assert!(named.count() > one.len() / 2, "a reel");
     }
 }
