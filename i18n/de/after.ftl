@@ -94,14 +94,26 @@ lift-show-note = { $task ->
 # Kopf-Bucht 3: Hol etwa 9 Millimeter Lose heraus und gib sie weiter. Das macht 9 Millimeter in der Hand.
 fair-say = { $whole ->
         [yes] { $round ->
-            [1] Durchholen, { $round } von { $rounds }. Beginne am stehenden Ende und folge der Schnur den ganzen Weg. { $known ->
+            [1] Durchholen, { $round } von { $rounds }. { $cords ->
+                [one] Beginne am stehenden Ende und folge der Schnur
+               *[other] Schnur für Schnur, jede von ihrem eigenen stehenden Ende an
+            } den ganzen Weg. { $known ->
                 [yes] Hol aus jeder Bahn Lose heraus, etwa { $draw }
                *[no] Hol aus jeder Bahn ein wenig Lose heraus
-            }, und schieb sie in die nächste, durch alle { $round-legs } Bahnen, bis sie am Arbeitsende herauskommt.
-           *[other] Durchholen, { $round } von { $rounds }. Noch einmal vom stehenden Ende an der Schnur entlang: { $known ->
+            }, und schieb sie in die nächste, durch alle { $round-legs } Bahnen, bis sie am Arbeitsende { $cords ->
+                [one] herauskommt.
+               *[other] dieser Schnur herauskommt.
+            }
+           *[other] Durchholen, { $round } von { $rounds }. Noch einmal { $cords ->
+                [one] vom stehenden Ende an der Schnur entlang:
+               *[other] Schnur für Schnur, jede von ihrem stehenden Ende an:
+            } { $known ->
                 [yes] etwa { $draw } Lose
                *[no] ein wenig Lose
-            } aus jeder der { $round-legs } Bahnen, bis zum Arbeitsende.
+            } aus jeder der { $round-legs } Bahnen, bis zum { $cords ->
+                [one] Arbeitsende.
+               *[other] Arbeitsende ihrer Schnur.
+            }
         }
        *[no] Durchholen, { $round } von { $rounds }{ $strands ->
             [one] { "" }
@@ -128,7 +140,10 @@ fair-say = { $whole ->
     }
 
 fair-say-brief = { $whole ->
-        [yes] Durchholen, { $round } von { $rounds }: ab dem stehenden Ende, aus jeder Bahn { $known ->
+        [yes] Durchholen, { $round } von { $rounds }: { $cords ->
+                [one] ab
+               *[other] Schnur für Schnur ab
+            } dem stehenden Ende, aus jeder Bahn { $known ->
             [yes] { $draw }
            *[no] ein wenig
         }.
@@ -151,7 +166,10 @@ fair-say-brief = { $whole ->
     }
 
 fair-say-teach = { $whole ->
-        [yes] Durchholen, { $round } von { $rounds }. Beginne am stehenden Ende und folge der Schnur den ganzen Weg. Heb jede Bahn mit dem Marlspieker an, { $known ->
+        [yes] Durchholen, { $round } von { $rounds }. { $cords ->
+                [one] Beginne am stehenden Ende und folge der Schnur
+               *[other] Schnur für Schnur, jede von ihrem eigenen stehenden Ende an
+            } den ganzen Weg. Heb jede Bahn mit dem Marlspieker an, { $known ->
             [yes] hol Lose heraus, etwa { $draw }
            *[no] hol ein wenig Lose heraus
         }, und schieb sie in die nächste, durch alle { $round-legs } Bahnen. Zieh keine Bahn fest, bevor ihre Nachbarn so weit sind. Mit der Taste Weniger auf einmal kommt Bahn für Bahn.
@@ -202,7 +220,10 @@ fair-show-note = { $whole ->
         [yes] Aus jeder Bahn { $known ->
             [yes] etwa { $draw }
            *[no] ein wenig
-        }, { $round-legs } Bahnen ab dem stehenden Ende. Mit [ Bahn für Bahn
+        }, { $round-legs } { $cords ->
+                [one] Bahnen
+               *[other] Bahnen, Schnur für Schnur
+            } ab dem stehenden Ende. Mit [ Bahn für Bahn
        *[no] { $known ->
             [yes] Hol etwa { $draw }; { $gathered } in der Hand
            *[no] Hol die Lose und gib sie weiter

@@ -94,14 +94,29 @@ lift-show-note = { $task ->
 # of every leg and work it on to the next, 24 legs, until it comes out at the working end.
 fair-say = { $whole ->
         [yes] { $round ->
-            [1] Drawing up, time { $round } of { $rounds }. Start at the tail and follow the cord all the way. { $known ->
+            [1] Drawing up, time { $round } of { $rounds }. { $cords ->
+                [one] Start at the tail and follow the cord
+               *[other] Go cord by cord, each from its own tail
+            } all the way. { $known ->
                 [yes] Take about { $draw } of slack out of every leg
                *[no] Take a little slack out of every leg
-            } and work it on to the next, { $round-legs } legs, until it comes out at the working end.
-           *[other] Drawing up, time { $round } of { $rounds }. Once more along the cord from the tail: { $known ->
+            } and work it on to the next, { $round-legs } legs{ $cords ->
+                [one] { "" }
+               *[other] {" "}in all
+            }, until it comes out at the { $cords ->
+                [one] working end.
+               *[other] end of that cord.
+            }
+           *[other] Drawing up, time { $round } of { $rounds }. Once more { $cords ->
+                [one] along the cord from the
+               *[other] cord by cord, each from its own
+            } tail: { $known ->
                 [yes] about { $draw } of slack
                *[no] a little slack
-            } out of each of the { $round-legs } legs, on to the working end.
+            } out of each of the { $round-legs } legs, on to the { $cords ->
+                [one] working end.
+               *[other] end of its cord.
+            }
         }
        *[no] { $round ->
             [1] First time
@@ -133,7 +148,10 @@ fair-say = { $whole ->
     }
 
 fair-say-brief = { $whole ->
-        [yes] Draw up, time { $round } of { $rounds }: from the tail, { $known ->
+        [yes] Draw up, time { $round } of { $rounds }: { $cords ->
+                [one] from the
+               *[other] cord by cord from each
+            } tail, { $known ->
             [yes] { $draw }
            *[no] a little
         } out of every leg.
@@ -156,7 +174,10 @@ fair-say-brief = { $whole ->
     }
 
 fair-say-teach = { $whole ->
-        [yes] Drawing up, time { $round } of { $rounds }. Start at the tail and follow the cord all the way. { -Lift-up } each leg with the pick, { $known ->
+        [yes] Drawing up, time { $round } of { $rounds }. { $cords ->
+                [one] Start at the tail and follow the cord
+               *[other] Go cord by cord, each from its own tail
+            } all the way. { -Lift-up } each leg with the pick, { $known ->
             [yes] take about { $draw } of slack out of it
            *[no] take a little slack out of it
         } and work it on to the next, { $round-legs } legs. Pull no leg tight before its neighbours. Press fewer at once to go leg by leg.
@@ -211,7 +232,10 @@ fair-show-note = { $whole ->
         [yes] { $known ->
             [yes] About { $draw } out of every leg
            *[no] A little out of every leg
-        }, { $round-legs } legs from the tail on. Press [ for leg by leg
+        }, { $round-legs } { $cords ->
+                [one] legs from the
+               *[other] legs, cord by cord from each
+            } tail on. Press [ for leg by leg
        *[no] { $known ->
             [yes] Draw about { $draw }; { $gathered } in the hand
            *[no] Draw the slack and pass it on

@@ -86,14 +86,29 @@ lift-show-note = { $task ->
 # en la mano.
 fair-say = { $whole ->
         [yes] { $round ->
-            [1] Igualar, { $round } de { $rounds }. Empieza por la cola y sigue el cabo hasta el final. { $known ->
+            [1] Igualar, { $round } de { $rounds }. { $cords ->
+                [one] Empieza por la cola y sigue el cabo
+               *[other] Ve cabo por cabo, cada uno desde su propia cola
+            } hasta el final. { $known ->
                 [yes] Recoge cerca de { $draw } de cada tramo
                *[no] Recoge un poco de cada tramo
-            } y pásalo al siguiente, por los { $round-legs } tramos, hasta que salga por el chicote de trabajo.
-           *[other] Igualar, { $round } de { $rounds }. Una vez más por el cabo, desde la cola: { $known ->
+            } y pásalo al siguiente, por los { $round-legs } tramos{ $cords ->
+                [one] { "" }
+               *[other] {" "}en total
+            }, hasta que salga por el chicote de { $cords ->
+                [one] trabajo.
+               *[other] trabajo de ese cabo.
+            }
+           *[other] Igualar, { $round } de { $rounds }. Una vez { $cords ->
+                [one] más por el cabo, desde la
+               *[other] más, cabo por cabo, cada uno desde su
+            } cola: { $known ->
                 [yes] cerca de { $draw }
                *[no] un poco
-            } de cada uno de los { $round-legs } tramos, hasta el chicote de trabajo.
+            } de cada uno de los { $round-legs } tramos, hasta el chicote de { $cords ->
+                [one] trabajo.
+               *[other] trabajo de su cabo.
+            }
         }
        *[no] Igualar, { $round } de { $rounds }{ $strands ->
             [one] { "" }
@@ -120,7 +135,10 @@ fair-say = { $whole ->
     }
 
 fair-say-brief = { $whole ->
-        [yes] Igualar, { $round } de { $rounds }: desde la cola, { $known ->
+        [yes] Igualar, { $round } de { $rounds }: { $cords ->
+                [one] desde la
+               *[other] cabo por cabo desde cada
+            } cola, { $known ->
             [yes] { $draw }
            *[no] un poco
         } de cada tramo.
@@ -143,7 +161,10 @@ fair-say-brief = { $whole ->
     }
 
 fair-say-teach = { $whole ->
-        [yes] Igualar, { $round } de { $rounds }. Empieza por la cola y sigue el cabo hasta el final. Levanta cada tramo con el pasador, { $known ->
+        [yes] Igualar, { $round } de { $rounds }. { $cords ->
+                [one] Empieza por la cola y sigue el cabo
+               *[other] Ve cabo por cabo, cada uno desde su propia cola
+            } hasta el final. Levanta cada tramo con el pasador, { $known ->
             [yes] recoge cerca de { $draw }
            *[no] recoge un poco
         } y pásalo al siguiente, por los { $round-legs } tramos. No tenses ningún tramo antes que sus vecinos. Pulsa menos a la vez para ir tramo a tramo.
@@ -193,7 +214,10 @@ fair-show-note = { $whole ->
         [yes] { $known ->
             [yes] Unos { $draw } de cada tramo
            *[no] Un poco de cada tramo
-        }, { $round-legs } tramos desde la cola. Con [, tramo a tramo
+        }, { $round-legs } { $cords ->
+                [one] tramos desde la
+               *[other] tramos, cabo por cabo desde cada
+            } cola. Con [, tramo a tramo
        *[no] { $known ->
             [yes] Recoge cerca de { $draw }; { $gathered } en la mano
            *[no] Recoge lo que sobra y pásalo al siguiente

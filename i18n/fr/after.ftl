@@ -95,14 +95,29 @@ lift-show-note = { $task ->
 # la main.
 fair-say = { $whole ->
         [yes] { $round ->
-            [1] Égaliser, reprise { $round } sur { $rounds }. Partez du dormant et suivez le cordon d’un bout à l’autre. { $known ->
+            [1] Égaliser, reprise { $round } sur { $rounds }. { $cords ->
+                [one] Partez du dormant et suivez le cordon
+               *[other] Cordon par cordon, partez de son propre dormant et suivez-le
+            } d’un bout à l’autre. { $known ->
                 [yes] Tirez environ { $draw } de mou de chaque trajet
                *[no] Tirez un peu de mou de chaque trajet
-            } et passez-le au suivant, sur les { $round-legs } trajets, jusqu’à ce qu’il sorte à l’autre bout.
-           *[other] Égaliser, reprise { $round } sur { $rounds }. Encore une fois le long du cordon, depuis le dormant : { $known ->
+            } et passez-le au suivant, sur les { $round-legs } trajets{ $cords ->
+                [one] { "" }
+               *[other] {" "}en tout
+            }, jusqu’à ce qu’il sorte { $cords ->
+                [one] à l’autre bout.
+               *[other] au bout libre de ce cordon.
+            }
+           *[other] Égaliser, reprise { $round } sur { $rounds }. Encore une fois { $cords ->
+                [one] le long du cordon, depuis le
+               *[other] cordon par cordon, chacun depuis son
+            } dormant : { $known ->
                 [yes] environ { $draw } de mou
                *[no] un peu de mou
-            } de chacun des { $round-legs } trajets, jusqu’au bout libre.
+            } de chacun des { $round-legs } trajets, jusqu’au bout { $cords ->
+                [one] libre.
+               *[other] libre de son cordon.
+            }
         }
        *[no] { $round ->
             [1] Première reprise
@@ -134,7 +149,10 @@ fair-say = { $whole ->
     }
 
 fair-say-brief = { $whole ->
-        [yes] Égaliser, reprise { $round } sur { $rounds } : depuis le dormant, { $known ->
+        [yes] Égaliser, reprise { $round } sur { $rounds } : { $cords ->
+                [one] depuis le
+               *[other] cordon par cordon depuis chaque
+            } dormant, { $known ->
             [yes] { $draw }
            *[no] un peu
         } par trajet.
@@ -157,7 +175,10 @@ fair-say-brief = { $whole ->
     }
 
 fair-say-teach = { $whole ->
-        [yes] Égaliser, reprise { $round } sur { $rounds }. Partez du dormant et suivez le cordon d’un bout à l’autre. Soulevez chaque trajet à l’épissoir, { $known ->
+        [yes] Égaliser, reprise { $round } sur { $rounds }. { $cords ->
+                [one] Partez du dormant et suivez le cordon
+               *[other] Cordon par cordon, partez de son propre dormant et suivez-le
+            } d’un bout à l’autre. Soulevez chaque trajet à l’épissoir, { $known ->
             [yes] tirez-en environ { $draw } de mou
            *[no] tirez-en un peu de mou
         } et passez-le au suivant, sur les { $round-legs } trajets. Ne serrez rien à fond avant les voisins. Appuyez sur moins à la fois pour aller trajet par trajet.
@@ -212,7 +233,10 @@ fair-show-note = { $whole ->
         [yes] { $known ->
             [yes] Environ { $draw } par trajet
            *[no] Un peu par trajet
-        }, { $round-legs } trajets depuis le dormant. Avec [, trajet par trajet
+        }, { $round-legs } { $cords ->
+                [one] trajets depuis le
+               *[other] trajets, cordon par cordon depuis chaque
+            } dormant. Avec [, trajet par trajet
        *[no] { $known ->
             [yes] Tirez environ { $draw } ; { $gathered } dans la main
            *[no] Tirez le mou et passez-le plus loin

@@ -56,6 +56,7 @@ impl Script {
             draw,
             gathered: draw.and_then(|draw| Millimetres::new(draw.get() * behind).ok()),
             in_round: (!self.fairs_by_leg()).then(|| laying.legs()),
+            cords: self.plan.cord_count(),
             way: way(&self.plan)
                 .filter(|_| pass_leg == PassLeg::FIRST && (round == 1 || round == rounds)),
             is_first: pass_leg.pass == first_pass && pass_leg.leg == 1,

@@ -193,6 +193,7 @@ pub(super) fn fair_args(fair: &FairStep) -> FluentArgs<'static> {
         "from" => named(fair.leg.from), "to" => named(fair.leg.to),
         "first" => fair.is_first.selector(), "last" => fair.is_last.selector(),
         "whole" => fair.in_round.is_some().selector(), "round-legs" => fair.in_round.unwrap_or(0),
+        "cords" => fair.cords,
     };
     let draw = fair.draw.and_then(by_fingers);
     let gathered = fair.gathered.and_then(by_fingers).or(draw);

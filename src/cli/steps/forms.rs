@@ -74,14 +74,13 @@ impl Serialize for StepForms<'_> {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         serializer.collect_seq(self.script.steps().enumerate().map(|(index, step)| {
             let said = self.words.say(&step);
+            let shown = self.words.show(self.script.plan().knot(), &step);
             StepForm {
                 number: index + 1,
                 seconds: (self.words.seconds(&said) * 10.0).round() / 10.0,
                 say: said.into(),
-                show: self
-                    .words
-                    .show(self.script.plan().knot(), &step)
-                    .to_string(),
+                show: shown.to_string(),
+                caution: shown.caution,
                 what: WhatForm::of(&step),
             }
         }))
@@ -97,6 +96,9 @@ struct StepForm {
     seconds: f64,
     say: String,
     show: String,
+    /// Where the step can hurt somebody; `say` tells it too.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    caution: Option<String>,
 }
 
 #[derive(Serialize)]

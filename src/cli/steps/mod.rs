@@ -140,5 +140,10 @@ fn write_row(out: &mut impl Write, number: &str, phase: &str, shown: &Shown) -> 
         columns.push(marks.join(", "));
     }
     columns.extend(shown.notes.iter().cloned());
-    writeln!(out, "{number:>4}  {}", columns.join("  ").trim_end())
+    writeln!(out, "{number:>4}  {}", columns.join("  ").trim_end())?;
+    // A caution has a line of its own: at the end of a long row it would not be read.
+    match &shown.caution {
+        Some(caution) => writeln!(out, "      {caution}"),
+        None => Ok(()),
+    }
 }

@@ -101,6 +101,8 @@ pub struct FairStep {
     pub gathered: Option<Millimetres>,
     /// Legs of the whole round, when it is told once for all of them and `leg` is only its first.
     pub in_round: Option<u32>,
+    /// Cords of the whole knot, each with a tail of its own.
+    pub cords: u16,
     /// Where the slack is worked first, when the ground asks for it: told in the first round and in the
     /// last.
     pub way: Option<FairWay>,
