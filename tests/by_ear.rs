@@ -13,7 +13,9 @@ mod listener;
 use iced::keyboard::key::Named;
 use listener::{Listener, says};
 use marlinspeak::app::Message;
+use marlinspeak::logging::Platform;
 use marlinspeak::session::{Event, Timer};
+use marlinspeak::voice::{VoiceEvent, VoiceName, VoiceSource};
 use marlinspeak::words::Words;
 
 const SPACE: Named = Named::Space;
@@ -30,161 +32,6 @@ fn types(listener: &mut Listener, text: &str) -> String {
     let woken = Message::event(Event::Woken(Timer::Typing));
     listener.desk.tell(woken);
     listener.hears()
-}
-
-#[test]
-fn every_screen_says_what_it_is_all_its_keys_and_where_one_is() {
-    // How it is come to, what it says of itself, and some of its keys.
-    let screens: [(&[&str], &str, &[&str]); 8] = [
-        (
-            &[],
-            "Shall we tie the first one together?",
-            &[
-                "Space bar: tie it.",
-                "R: again.",
-                "P: a knot for an object.",
-                "C: first ties.",
-            ],
-        ),
-        (
-            &["p"],
-            "Plan. Choose what you cover",
-            &[
-                "Enter: take this knot.",
-                "Tab: next field.",
-                "F2: passes.",
-                "Escape: leave.",
-            ],
-        ),
-        (
-            &["s"],
-            "The shelf is empty.",
-            &["U: undo.", "I: bring in.", "Escape: leave."],
-        ),
-        (
-            &["c"],
-            "First ties: six knots",
-            &[
-                "Space bar: begin it.",
-                "W: weave the other way.",
-                "Escape: leave.",
-            ],
-        ),
-        (
-            &["g"],
-            "Words of the trade.",
-            &["Space bar: next word.", "Left arrow: word before."],
-        ),
-        (
-            &["t"],
-            "Settings.",
-            &[
-                "Up arrow: line before.",
-                "Left arrow: less.",
-                "Right arrow: more.",
-                "Escape: done.",
-            ],
-        ),
-        (&["k"], "", &["Escape: leave."]),
-        (
-            &[" "],
-            "",
-            &[
-                "Left arrow: back.",
-                "W: wrong.",
-                "H: where am I.",
-                "Opening square bracket:",
-                "Plus: faster.",
-            ],
-        ),
-    ];
-    for (way, itself, keys) in screens {
-        let (mut listener, said) = come_by(way);
-        says(&said, &[itself]);
-        tells_its_keys(&mut listener, itself, keys);
-    }
-}
-
-#[test]
-fn so_do_the_screens_behind_them() {
-    let to_trial = ["t", "Down", "Down", "Enter"];
-    let screens: [(&[&str], &str, &[&str]); 4] = [
-        (
-            &["Tab"],
-            "Leads:",
-            &["Tab: next field.", "Enter:", "Escape:"],
-        ),
-        (
-            &[" ", "o"],
-            "Card",
-            &["Space bar: make it.", "Right arrow:", "Escape: leave."],
-        ),
-        (
-            &to_trial,
-            "Knocks are switched off",
-            &["R: again.", "Escape: leave."],
-        ),
-        (
-            &["t"],
-            "Pedals and keys",
-            &["H: what it is for.", "Escape: done."],
-        ),
-    ];
-    for (way, itself, keys) in screens {
-        let (mut listener, said) = come_by(way);
-        says(&said, &[itself]);
-        tells_its_keys(&mut listener, itself, keys);
-    }
-    // The form of the log has its own way, at the end of a tie.
-    let (mut listener, _) = come_by(&[" "]);
-    listener.press_until(SPACE, "Press L");
-    let itself = "Cord, as you call it";
-    says(&listener.letter("l"), &["What was really used.", itself]);
-    let keys = ["Enter: keep.", "Tab: next field.", "Escape: leave."];
-    tells_its_keys(&mut listener, itself, &keys);
-    // Where every press is learnt, F1 would be too: it says at once all that there is to press.
-    let (_, said) = come_by(&["t", "Enter"]);
-    says(
-        &said,
-        &[
-            "Press something learnt before to skip a line, twice to be done.",
-            "Escape leaves all as it was.",
-            "Press what you want for next.",
-        ],
-    );
-}
-
-/// Somebody who has come to a screen by these keys, and what was said there.
-fn come_by(way: &[&str]) -> (Listener, String) {
-    let (mut listener, mut said) = Listener::start(Words::english());
-    for key in way {
-        said = match *key {
-            " " => listener.press(SPACE),
-            "Tab" => listener.press(TAB),
-            "Down" => listener.press(DOWN),
-            "Enter" => listener.press(ENTER),
-            key => listener.letter(key),
-        };
-    }
-    (listener, said)
-}
-
-/// F1 tells these keys of the screen among others, and once more where one is.
-#[track_caller]
-fn tells_its_keys(listener: &mut Listener, itself: &str, keys: &[&str]) {
-    let told = listener.press(Named::F1);
-    says(&told, &["All the keys that work here."]);
-    for key in keys {
-        says(&told, &[key]);
-    }
-    says(
-        &told,
-        &["F11: full screen.", "Control and Q: quit.", "F1 once more"],
-    );
-    // Then it says itself again, and where one stands.
-    let again = listener.press(Named::F1);
-    says(&again, &[itself]);
-    assert!(again.len() > 12, "{again}");
 }
 
 #[test]
@@ -347,4 +194,32 @@ fn a_tie_is_tied_and_logged_by_ear() {
     }
     says(&types(&mut listener, "4 mm"), &["Cord diameter: 4 mm."]);
     says(&listener.press(ENTER), &["Kept."]);
+}
+
+#[test]
+fn which_voices_are_natural_and_how_one_is_added_here_is_told() {
+    let (mut listener, _) = Listener::start(Words::english());
+    listener.letter("t");
+    listener.press_until(DOWN, "Voice: ");
+    let has = |listener: &mut Listener, engine: &str| {
+        let voice = VoiceName {
+            language: "en-GB".to_owned(),
+            name: "Ada".to_owned(),
+            engine: Some(engine.to_owned()),
+        };
+        let voices = Event::Voice(VoiceEvent::Voices(vec![voice]));
+        listener.desk.tell(Message::event(voices));
+        listener.letter("h")
+    };
+    let way = match VoiceSource::of("en", Platform::is_debian()) {
+        VoiceSource::Debian(package) => format!("sudo apt install {package}"),
+        _ => "A module of the speech service".to_owned(),
+    };
+    let said = has(&mut listener, "espeak-ng");
+    says(&said, &["None of them is natural", &way, "adds one"]);
+    let said = has(&mut listener, "flite");
+    says(
+        &said,
+        &["Natural voices, made of a person’s own speech: Ada."],
+    );
 }

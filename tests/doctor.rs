@@ -25,6 +25,8 @@ use dbus::blocking::Connection;
 use dbus::channel::{Channel, MatchingReceiver as _, Sender as _};
 use dbus::message::MatchRule;
 use display::{DEADLINE, Display};
+use marlinspeak::logging::Platform;
+use marlinspeak::voice::VoiceSource;
 use ssip::Service;
 use tempfile::TempDir;
 
@@ -159,6 +161,11 @@ fn where_all_that_is_needed_works_it_says_so() {
         ),
         "{speech}"
     );
+    let way = match VoiceSource::of("en", Platform::is_debian()) {
+        VoiceSource::Debian(package) => format!("“sudo apt install {package}” adds one."),
+        _ => "look among the packages of this system.".to_owned(),
+    };
+    assert!(speech.ends_with(&way), "{speech}");
     let ties = home.path("data/marlinspeak/ties").display().to_string();
     let told = line(&lines, "Ties:");
     assert!(

@@ -69,7 +69,7 @@ fn an_order_is_written_down_by_keys_and_said_as_it_comes_to() {
     assert!(
         hands
             .last_said()
-            .starts_with("No orders yet. N begins an order"),
+            .starts_with("No orders yet. An order is a list of knots"),
         "{}",
         hands.last_said()
     );

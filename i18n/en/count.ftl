@@ -1,6 +1,8 @@
 # A knot that somebody brings, counted on the knot itself until it is known.
 
 count-phase = Counting a knot
+# Said before the first question, and when it is asked where one is.
+count-opening = Counting a knot.
 # $asked: bights, nested, lands, rows, passes, over, colours or found. $number: so far, or which
 # crossing; found: strands. $nested: rows of scallops at each rim.
 count-so-far = { $asked ->

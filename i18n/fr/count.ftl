@@ -1,6 +1,7 @@
 # A knot that somebody brings, counted on the knot itself until it is known.
 
 count-phase = Compter un nœud
+count-opening = Compter un nœud.
 # $asked: bights, nested, lands, rows, passes, over, colours or found. $number: so far, or which
 # crossing; found: strands. $nested: rows of scallops at each rim.
 count-so-far = { $asked ->

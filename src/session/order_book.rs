@@ -214,7 +214,7 @@ impl OrderBook {
     /// The page, as it is said when it comes up.
     pub fn say_page(&self, words: &Words) -> Spoken {
         let keys = match self.depth() {
-            (false, _) if self.is_empty() => "order-keys-none",
+            (false, _) if self.is_empty() => "orders-empty",
             (false, _) => "order-keys-list",
             (true, false) => "order-keys-order",
             (true, true) => "order-keys-piece",
@@ -222,6 +222,16 @@ impl OrderBook {
         Spoken::from(self.heading(words))
             .then(words.notice(keys, &[]).spoken())
             .then(&self.say_here())
+    }
+
+    /// The same as it is said again: where a line is typed into, that one.
+    pub fn say_again(&self, words: &Words) -> Spoken {
+        match &self.typing {
+            Some((entry, typed)) => {
+                Spoken::from(words.order_label(*entry)).then(&words.say_typed(typed))
+            }
+            None => self.say_page(words),
+        }
     }
 
     pub(super) fn open_id(&self) -> Option<OrderId> {

@@ -26,7 +26,13 @@ impl Listener {
     /// The program is started, for the first time or not; and what it says then.
     pub fn start(words: Words) -> (Self, String) {
         let folder = TempDir::new().unwrap();
-        let hands = Hands::open_in(words, folder.path(), None, Settings::default());
+        // Orders and what else is kept lie beside the ties.
+        let hands = Hands::open_in(
+            words,
+            &folder.path().join("ties"),
+            None,
+            Settings::default(),
+        );
         let mut listener = Self {
             desk: Desk::new(hands, WINDOW),
             heard: 0,

@@ -10,6 +10,14 @@ use crate::app::screens::Screen;
 use crate::pedal::{Input, InputEvent, Intent, Press, Transition};
 
 impl App {
+    /// The names of all screens.
+    pub const SCREENS: &[&str] = Screen::NAMES;
+
+    /// The name of the screen that is up.
+    pub const fn screen_name(&self) -> &'static str {
+        self.screen.name()
+    }
+
     /// Takes in a key that no widget took.
     pub(super) fn key(&mut self, event: &keyboard::Event) -> Task<Message> {
         if keys::is_ctrl(event, "q") {

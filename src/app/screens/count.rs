@@ -37,7 +37,7 @@ impl ScreenPage for State {
             picture: PictureView::default(),
         };
         state.picture.show(state.count.subject());
-        context.say(&state.count.say(context.words()));
+        context.say(&state.say_again(context));
         (state, Task::none())
     }
 
@@ -68,7 +68,7 @@ impl ScreenPage for State {
                     CountAction::Asked => self.count.say(context.words()),
                 }
             }
-            Some(Intent::Again) => self.count.say(context.words()),
+            Some(Intent::Again) => self.say_again(context),
             None if self.count.type_in(&press.key) => self.count.say_briefly(context.words()),
             _ => return Next::default(),
         };
@@ -78,7 +78,8 @@ impl ScreenPage for State {
     }
 
     fn say_again(&self, context: &Context) -> Spoken {
-        self.count.say(context.words())
+        let words = context.words();
+        Spoken::from(words.notice("count-opening", &[])).then(&self.count.say(words))
     }
 
     fn redraw(&mut self, context: &Context) {

@@ -56,6 +56,16 @@ macro_rules! screens {
         }
 
         impl Screen {
+            /// The names of all screens.
+            pub const NAMES: &[&str] = &[$(stringify!($name)),*];
+
+            /// The name of this one.
+            pub const fn name(&self) -> &'static str {
+                match self {
+                    $(Self::$name(_) => stringify!($name),)*
+                }
+            }
+
             /// Opens a screen: it says itself.
             pub fn open(route: Route, context: &mut Context) -> (Self, Task<ScreenMessage>) {
                 match route {

@@ -139,8 +139,8 @@ impl ScreenPage for State {
         }
     }
 
-    fn say_again(&self, _: &Context) -> Spoken {
-        self.book.say_here()
+    fn say_again(&self, context: &Context) -> Spoken {
+        self.book.say_again(context.words())
     }
 
     fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {

@@ -120,8 +120,7 @@ impl ScreenPage for State {
             made: None,
             glance: (Number::draw(), None),
         };
-        let how = words.notice("paper-how", &[]);
-        context.say(&how.spoken().clone().then(&state.say_choice(words)));
+        context.say(&state.say_again(context));
         let look = state.look(context);
         (state, look)
     }
@@ -250,8 +249,9 @@ impl ScreenPage for State {
             Doing::Asking => words.notice("paper-asking", &[]).into(),
             Doing::Typing { .. } => words.notice("paper-path", &[]).into(),
             Doing::Choosing => {
+                let how = Spoken::from(words.notice("paper-how", &[]));
                 let report = self.report.clone().map(Spoken::from).unwrap_or_default();
-                report.then(&self.say_choice(words))
+                how.then(&report).then(&self.say_choice(words))
             }
         }
     }
