@@ -164,11 +164,9 @@ fn is_knock(onset: &Onset, before: Option<&Onset>, doubt: f32, tuning: &Tuning) 
     } else {
         tuning.clear_fall
     };
+    let rise_most = before.map_or(tuning.rise_most, |_| tuning.rise_behind);
     let is_no_string = onset.fall >= clear_fall && sum >= tuning.clear_sum;
-    onset.rise
-        >= tuning
-            .rise
-            .max((0.5 * onset.over_floor).min(tuning.rise_most))
+    onset.rise >= tuning.rise.max((0.5 * onset.over_floor).min(rise_most))
         && onset.octaves_rising >= tuning.octaves_rising
         && onset.fall >= tuning.fall
         && onset.concentration >= tuning.concentration

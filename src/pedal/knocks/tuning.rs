@@ -89,6 +89,9 @@ pub struct Tuning {
     /// The rise is at least half of what it is over the floor, up to this: the parts of a word
     /// rise out of one another.
     pub rise_most: f32,
+    /// The same for what follows a knock, and rises out of its ringing: in a room that takes a
+    /// second to fall by 60 dB that is 7 dB lower after the shortest gap, and no more.
+    pub rise_behind: f32,
     /// The same for the first of a row, with six tenths: before it there was no other.
     pub first_rise_most: f32,
     /// Before the first of a row nothing was as loud as this below it for
@@ -148,6 +151,7 @@ impl Default for Tuning {
             among_fall: 4.2,
             clear_sum: -4.0,
             rise_most: 10.0,
+            rise_behind: 7.0,
             first_rise_most: 16.0,
             quiet: 4.0,
             quiet_for: 120,
