@@ -300,6 +300,24 @@ fn there_is_a_quiet_way_past_the_first_tie() {
 }
 
 #[test]
+fn who_only_looked_at_something_else_is_offered_the_first_tie_again() {
+    let folder = TempDir::new().unwrap();
+    let mut desk = Desk::new(Hands::open(folder.path(), None), WINDOW);
+    let offered = desk.hands.last_said();
+    desk.press(Named::Tab);
+    desk.press(Named::Escape);
+    assert_eq!(desk.hands.last_said(), offered);
+    assert!(desk.hands.sees("Something else"));
+    // With another knot in the form it is that one.
+    desk.press(Named::Tab);
+    desk.type_in("4");
+    desk.press(Named::Escape);
+    assert!(!desk.hands.sees("Something else"));
+    desk.press(Named::Space);
+    assert_eq!(desk.hands.ties()[0].plan.knot().leads(), 4);
+}
+
+#[test]
 fn begin_is_in_sight_in_every_window_language_and_state() {
     let known = Words::known();
     let tags = known.iter().map(ToString::to_string);

@@ -241,7 +241,9 @@ fn voice(said: &str) -> Vec<f32> {
     let samples = samples.map(|bytes| f32::from(i16::from_le_bytes([bytes[0], bytes[1]])));
     let mut sound: Vec<f32> = samples.flat_map(|sample| [sample; 2]).collect();
     let loud = KNOCK * 10f64.powf(-VOICE_UNDER / 20.0) / loudest(&sound, RATE);
-    sound.iter_mut().for_each(|sample| *sample *= loud as f32);
+    for sample in &mut sound {
+        *sample *= loud as f32;
+    }
     sound
 }
 
@@ -266,7 +268,9 @@ fn knocks_into(said: &str, count: u32) -> Vec<f32> {
     }
     let mut sound = Room::at_the_bench(6, 0).hear(&dry, RATE);
     let loud = KNOCK / loudest(&sound, RATE);
-    sound.iter_mut().for_each(|sample| *sample *= loud as f32);
+    for sample in &mut sound {
+        *sample *= loud as f32;
+    }
     add(&mut sound, 0.0, &said, 1.0, RATE);
     sound
 }

@@ -212,6 +212,74 @@ fn fairing_names_its_leg_where_one_is_told() {
     assert_eq!(legs[8]["from"], json!({ "rim": "bottom", "pin": 1 }));
 }
 
+/// Each cord has a tail and an end of its own, and is drawn up by itself.
+#[test]
+fn of_several_cords_each_is_drawn_up_from_its_own_tail() {
+    let fairing = |knot: &[&str]| {
+        let document = document(knot);
+        let steps = document["steps"].as_array().unwrap().iter();
+        let fair = steps.filter(|step| step["kind"] == "fair");
+        let told = fair.map(|step| format!("{} {}", step["say"], step["show"]));
+        told.collect::<Vec<String>>()
+    };
+    for (knot, several) in [
+        (&["--leads", "5", "--bights", "7"][..], false),
+        (&["--leads", "4", "--bights", "6"], true),
+        (&["--leads", "3", "--bights", "5", "--nested", "2"], true),
+        (
+            &[
+                "--leads",
+                "3",
+                "--bights",
+                "5",
+                "--passes",
+                "2",
+                "--cords",
+                "blue,white",
+            ],
+            true,
+        ),
+    ] {
+        for depth in ["brief", "plain", "teach"] {
+            let told = fairing(&[knot, &["--detail", depth]].concat());
+            assert!(!told.is_empty());
+            for told in told {
+                assert_eq!(told.contains("ord by cord"), several, "{told}");
+                assert!(!several || !told.contains("the tail"), "{told}");
+            }
+        }
+    }
+}
+
+/// What a step is said to hurt with stands below it, in every depth and language.
+#[test]
+fn the_text_prints_the_caution_of_every_step() {
+    let tie = [
+        "--leads", "3", "--bights", "4", "--passes", "2", "--tube", "60mm", "--cord", "3mm",
+        "--object", "30mm",
+    ];
+    for language in ["en", "de", "es", "fr"] {
+        for depth in ["brief", "plain", "teach"] {
+            let asked = [&tie[..], &["--lang", language, "--detail", depth]].concat();
+            let document = document(&asked);
+            let steps = document["steps"].as_array().unwrap().iter();
+            let cautions = steps.filter_map(|step| step["caution"].as_str());
+            let cautions: Vec<String> =
+                cautions.map(|caution| format!("      {caution}")).collect();
+            assert!(cautions.len() > 4, "{language}: {cautions:?}");
+            let output = marlinspeak(&[&["steps"], &asked[..]].concat());
+            let text = String::from_utf8(output.stdout).unwrap();
+            let mut lines = text.lines();
+            for caution in cautions {
+                assert!(
+                    lines.any(|line| line == caution),
+                    "{language}, {depth}: {caution}"
+                );
+            }
+        }
+    }
+}
+
 #[test]
 fn how_much_is_told_at_once_is_a_choice() {
     let whole = document(&["--leads", "9", "--bights", "4", "--at-once", "leg"]);

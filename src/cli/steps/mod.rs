@@ -117,16 +117,20 @@ fn write_text(out: &mut impl Write, script: &Script, words: &Words) -> io::Resul
         let things = words.things_on_page(&step);
         if things.len() < 2 {
             write_row(out, &number, &shown.phase, &shown)?;
-            continue;
+        } else {
+            // Of several on a page each has a row, with its own notes.
+            for (nth, thing) in things.iter().enumerate() {
+                let (number, phase) = if nth == 0 {
+                    (number.as_str(), shown.phase.as_str())
+                } else {
+                    ("", "")
+                };
+                write_row(out, number, phase, thing)?;
+            }
         }
-        // Of several on a page each has a row, with its own notes.
-        for (nth, thing) in things.iter().enumerate() {
-            let (number, phase) = if nth == 0 {
-                (number.as_str(), shown.phase.as_str())
-            } else {
-                ("", "")
-            };
-            write_row(out, number, phase, thing)?;
+        // A caution has a line of its own: at the end of a long row it would not be read.
+        if let Some(caution) = &shown.caution {
+            writeln!(out, "      {caution}")?;
         }
     }
     Ok(())
@@ -140,10 +144,5 @@ fn write_row(out: &mut impl Write, number: &str, phase: &str, shown: &Shown) -> 
         columns.push(marks.join(", "));
     }
     columns.extend(shown.notes.iter().cloned());
-    writeln!(out, "{number:>4}  {}", columns.join("  ").trim_end())?;
-    // A caution has a line of its own: at the end of a long row it would not be read.
-    match &shown.caution {
-        Some(caution) => writeln!(out, "      {caution}"),
-        None => Ok(()),
-    }
+    writeln!(out, "{number:>4}  {}", columns.join("  ").trim_end())
 }

@@ -42,9 +42,10 @@ pub struct State {
     tied_on: TiedOn,
     focus: Option<StartField>,
     waiting: Vec<Shelved>,
-    /// Whether nothing was ever begun here: then a first tie is offered.
+    /// Whether the first tie is offered: nothing was ever begun here, and the form is as it was.
     is_new: bool,
-    /// Whether it is the first time that the screen is up.
+    /// Whether it is the first time that the screen is up; once the shelf was looked through, whether
+    /// nothing was ever begun there either.
     welcomes: bool,
     /// Whether the shelf was looked through: until then a press could mean another tie than
     /// the one that will be offered.
@@ -154,13 +155,15 @@ impl ScreenPage for State {
                     // What cannot be read was begun once.
                     let is_whole = !found.is_troubled();
                     let found = context.session.looked_through(found);
-                    self.is_new = found.is_new && is_whole && self.welcomes && self.focus.is_none();
+                    self.welcomes &= found.is_new && is_whole;
+                    self.is_new = self.welcomes && self.focus.is_none();
                     self.waiting = found.waiting;
                     self.is_ready = true;
                 }
                 Err(error) => {
                     // A press begins what the form names.
                     self.is_ready = true;
+                    self.welcomes = false;
                     context.session.refuse(&error);
                 }
             }
@@ -236,12 +239,7 @@ impl ScreenPage for State {
     }
 
     fn close(self, context: &mut Context) {
-        context.put_by(Typed {
-            texts: self.texts,
-            hand: self.hand,
-            side: self.side,
-            tied_on: self.tied_on,
-        });
+        context.put_by(self.typed());
     }
 }
 
@@ -312,6 +310,16 @@ impl State {
             is_ready: true,
             picture: Box::new(PictureView::default()),
             asked_back: None,
+        }
+    }
+
+    /// What stands in the form.
+    fn typed(&self) -> Typed {
+        Typed {
+            texts: self.texts.clone(),
+            hand: self.hand,
+            side: self.side,
+            tied_on: self.tied_on,
         }
     }
 

@@ -1,7 +1,7 @@
 //! What presses and messages on the start screen come to.
 
 use super::fields::{FIELDS, text_slot};
-use super::ways::Way;
+use super::ways::{Typed, Way};
 use super::{Action, Message, StartField, State, TiedOn};
 use crate::app::widgets;
 use crate::pedal::{Intent, Press};
@@ -86,6 +86,9 @@ impl State {
                             self.tied_on = TiedOn::Tube;
                         }
                     }
+                    // Who only looked is offered the first tie as before.
+                    let is_untouched = self.typed() == Typed::default();
+                    self.is_new = self.is_ready && self.welcomes && is_untouched;
                     self.show_knot();
                     Action::Focus(None)
                 }

@@ -92,6 +92,7 @@ impl State {
 }
 
 /// What was typed into the form, put by while another screen is up.
+#[derive(PartialEq, Eq)]
 pub(super) struct Typed {
     pub texts: [String; 6],
     pub hand: Hand,
