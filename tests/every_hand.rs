@@ -306,7 +306,9 @@ fn who_only_looked_at_something_else_is_offered_the_first_tie_again() {
     let offered = desk.hands.last_said();
     desk.press(Named::Tab);
     desk.press(Named::Escape);
-    assert_eq!(desk.hands.last_said(), offered);
+    // But for the key that tells of all others, which is told once.
+    let again = desk.hands.last_said();
+    assert!(again.len() > 60 && offered.starts_with(&again), "{again}");
     assert!(desk.hands.sees("Something else"));
     // With another knot in the form it is that one.
     desk.press(Named::Tab);

@@ -240,7 +240,7 @@ fn head(items: &[DisplayItem]) -> Option<(Point, Point)> {
             let corners: Vec<Point> = path
                 .elements()
                 .iter()
-                .filter_map(|step| step.end_point())
+                .filter_map(kurbo::PathEl::end_point)
                 .collect();
             (corners.len() >= 3).then(|| [corners[0], corners[1], corners[2]])
         }

@@ -201,7 +201,7 @@ fn nothing_on_the_way_of_a_press_waits_for_disk_or_speech() {
 const WAY: [(&str, &str); 17] = [
     ("space BackSpace space c j h", "Lead pass: 0 of 8"),
     ("w Escape o Return", "The system asks"),
-    ("Return Return", "The card is in"),
+    ("Return", "The card is in"),
     ("Escape Escape", "A tie is waiting"),
     ("t Down Right Left", "Settings. "),
     ("Escape", "A tie is waiting"),
