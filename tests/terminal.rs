@@ -263,7 +263,7 @@ fn the_text_prints_the_caution_of_every_step() {
             let asked = [&tie[..], &["--lang", language, "--detail", depth]].concat();
             let document = document(&asked);
             let steps = document["steps"].as_array().unwrap().iter();
-            let cautions = steps.filter_map(|step| step["caution"].as_str());
+            let cautions = steps.filter_map(|step| step["show_caution"].as_str());
             let cautions: Vec<String> =
                 cautions.map(|caution| format!("      {caution}")).collect();
             assert!(cautions.len() > 4, "{language}: {cautions:?}");

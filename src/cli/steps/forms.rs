@@ -80,7 +80,7 @@ impl Serialize for StepForms<'_> {
                 seconds: (self.words.seconds(&said) * 10.0).round() / 10.0,
                 say: said.into(),
                 show: shown.to_string(),
-                caution: shown.caution,
+                show_caution: shown.caution,
                 what: WhatForm::of(&step),
             }
         }))
@@ -98,7 +98,7 @@ struct StepForm {
     show: String,
     /// Where the step can hurt somebody; `say` tells it too.
     #[serde(skip_serializing_if = "Option::is_none")]
-    caution: Option<String>,
+    show_caution: Option<String>,
 }
 
 #[derive(Serialize)]
