@@ -11,13 +11,14 @@ use iced::keyboard::Key;
 use iced::keyboard::key::Named;
 use iced::{Size, Theme};
 use iced_test::selector;
-use marlinspeak::app::{self, PictureView};
+use marlinspeak::app::{self, Message, PictureView};
 use marlinspeak::bench::{Cord, Layout, Millimetres, Tube, pinning};
-use marlinspeak::guide::{AtOnce, Checks, Plan, Script, Setup};
+use marlinspeak::guide::{AtOnce, Checks, Plan, Script, Setup, SetupField};
 use marlinspeak::knot::{Hand, Lattice, Side};
 use marlinspeak::picture::{
     DefaultPalette, DisplayList, Moment, Painter, Scene, Subject, View, Viewport,
 };
+use marlinspeak::settings::ColourScheme;
 use tempfile::TempDir;
 use window::Pane;
 
@@ -495,4 +496,37 @@ fn rings_show_every_hole_and_a_pin_where_the_layout_says() {
             }
         }
     }
+}
+
+/// The list of cords stands where the form of the plan ends, and the knot that is chosen below it: letters
+/// of the list that reach beyond the end are not painted over its name.
+#[test]
+fn nothing_of_a_list_is_painted_beyond_the_end_of_its_form() {
+    const SIZE: (u32, u32) = (1100, 760);
+    let folder = TempDir::new().unwrap();
+    let mut hands = Hands::open(folder.path(), None);
+    hands.press(letter("p"));
+    for _ in 0..3 {
+        hands.press(Named::ArrowRight);
+    }
+    for (field, typed) in [(SetupField::Mat, "150:40"), (SetupField::Cord, "6")] {
+        hands.tell(Message::planned(field, typed));
+    }
+    let name = {
+        let mut screen = hands.screen(Size::new(1100.0, 760.0));
+        screen.find("6 lead 5 bight, doubled").unwrap().bounds()
+    };
+    assert!(name.x < 40.0 && name.y > 400.0, "{name:?}");
+    let pixels = Pane::new(SIZE.0, SIZE.1).paint(hands.view(), &app::theme_of(ColourScheme::Dark));
+    // Right of the name, where the arrow of the list would be; the bar to scroll with comes after it.
+    #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
+    let (top, low) = (name.y as u32, (name.y + name.height) as u32);
+    let dot = |x: u32, y: u32| {
+        let first = ((y * SIZE.0 + x) * 4) as usize;
+        &pixels[first..first + 3]
+    };
+    let ground = dot(335, top);
+    let differ = (top..low).flat_map(|y| (305..345).map(move |x| (x, y)));
+    let differ: Vec<_> = differ.filter(|(x, y)| dot(*x, *y) != ground).collect();
+    assert!(differ.is_empty(), "{differ:?}");
 }

@@ -6,6 +6,7 @@ use iced::overlay::menu;
 use iced::widget::pick_list;
 use iced::{Border, Element, Fill, Shadow, Theme};
 
+use super::repaint_layer;
 use crate::app::theme;
 
 /// Above and below the letters: with them a finger has its 44 pixels.
@@ -37,14 +38,15 @@ pub fn picker<'a, M: Clone + 'a>(
         .map(|(place, label)| Choice { place, label })
         .collect();
     let chosen = chosen.and_then(|place| choices.get(place).cloned());
-    pick_list(choices, chosen, move |choice: Choice| choose(choice.place))
+    let list = pick_list(choices, chosen, move |choice: Choice| choose(choice.place));
+    let list = list
         .placeholder(purpose)
         .text_size(theme::SMALL)
         .padding([ENDS, 12.0])
         .width(Fill)
         .style(closed)
-        .menu_style(open)
-        .into()
+        .menu_style(open);
+    repaint_layer::cut(list)
 }
 
 fn closed(theme: &Theme, status: pick_list::Status) -> pick_list::Style {

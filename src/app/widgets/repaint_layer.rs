@@ -47,6 +47,7 @@ impl Repaints {
 pub fn layer<'a, M: 'a>(key: impl Hash, content: impl Into<Element<'a, M>>) -> Element<'a, M> {
     Element::new(RepaintLayer {
         key: Some(hash(key)),
+        is_cut: false,
         content: content.into(),
     })
 }
@@ -55,13 +56,25 @@ pub fn layer<'a, M: 'a>(key: impl Hash, content: impl Into<Element<'a, M>>) -> E
 pub fn page<'a, M: 'a>(parts: Column<'a, M>) -> Element<'a, M> {
     Element::new(RepaintLayer {
         key: None,
+        is_cut: false,
         content: parts.into(),
+    })
+}
+
+/// Content that is cut off where what it scrolls in ends. The toolkit paints the letters of some widgets
+/// whole as long as they may stand anywhere in the layer, be it below its end.
+pub fn cut<'a, M: 'a>(content: impl Into<Element<'a, M>>) -> Element<'a, M> {
+    Element::new(RepaintLayer {
+        key: None,
+        is_cut: true,
+        content: content.into(),
     })
 }
 
 struct RepaintLayer<'a, M> {
     /// None for the places of its parts.
     key: Option<u64>,
+    is_cut: bool,
     content: Element<'a, M>,
 }
 
@@ -198,15 +211,17 @@ impl<M> Widget<M, Theme, Renderer> for RepaintLayer<'_, M> {
         cursor: mouse::Cursor,
         viewport: &Rectangle,
     ) {
-        let Some(bounds) = layout.bounds().intersection(viewport) else {
+        let Some(seen) = layout.bounds().intersection(viewport) else {
             return;
         };
-        let bounds = bounds.expand(SOFT);
+        // What may stand beyond the layer is held against its edge.
+        let beyond = seen.expand(SOFT);
+        let bounds = if self.is_cut { seen } else { beyond };
         let known = tree.state.downcast_ref::<Known>();
         known.turns.draw(bounds, renderer, |renderer| {
             for tree in &tree.children {
                 let content = self.content.as_widget();
-                content.draw(tree, renderer, theme, style, layout, cursor, &bounds);
+                content.draw(tree, renderer, theme, style, layout, cursor, &beyond);
             }
         });
     }
