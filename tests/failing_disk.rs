@@ -87,7 +87,7 @@ fn fails_or_hangs(fault: Fault, call: &str) {
     tie.prints("Lead pass, leg 2 of 8.");
     tie.prints(match fault {
         Fault::Fails => "This tie cannot be saved (",
-        Fault::Hangs | Fault::Slow | Fault::Usual => "Not saved yet: the disk is slow to answer.",
+        _ => "Not saved yet: the disk is slow to answer.",
     });
     tie.type_in("q");
     let (code, complaint) = tie.ends();

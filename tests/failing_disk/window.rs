@@ -98,9 +98,7 @@ fn says_so_and_asks(fault: Fault) {
         assert_eq!(heard(&service), says[2], "{call} {fault:?}");
         let told = match fault {
             Fault::Fails => "This tie cannot be saved (",
-            Fault::Hangs | Fault::Slow | Fault::Usual => {
-                "Not saved yet: the disk is slow to answer."
-            }
+            _ => "Not saved yet: the disk is slow to answer.",
         };
         let told = hears(&service, told);
         assert!(told.ends_with(&says[2]), "{call} {fault:?}: {told}");

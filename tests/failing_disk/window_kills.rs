@@ -243,6 +243,6 @@ fn in_a_burst_no_kill_of_the_window_loses_more_than_one_press() {
 
 #[test]
 fn on_a_slow_disk_no_kill_of_the_window_loses_more_than_it_shows_not_to_be_saved() {
-    let found = bursts(Fault::Slow, 8);
+    let found = bursts(Fault::Slower, 8);
     assert!(found.shown > 0 && found.behind > 0, "{found:?}");
 }

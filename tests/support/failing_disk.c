@@ -5,7 +5,8 @@
  *                looks, lists, makes, removes, links or locks
  * FAILING_UNDER  only files below this folder
  * FAILING_WHILE  only while this file is there: with "hang" in it calls wait until it is gone, with
- *                "slowly" they take 60 ms longer, with "usual" 10 ms, else they fail
+ *                "slowly" they take 60 ms longer, with "more slowly" 300 ms, with "usual"
+ *                10 ms, else they fail
  * FAILING_NOTES  a line is written to this file for each call from the first thread of the program
  */
 #define _GNU_SOURCE
@@ -64,6 +65,7 @@ static int fails(const char *call) {
 		return errno = before, 0;
 	}
 	if (about.st_size == 6) return wait_ms(60), errno = before, 0;
+	if (about.st_size == 11) return wait_ms(300), errno = before, 0;
 	if (about.st_size == 5) return wait_ms(10), errno = before, 0;
 	errno = ENOSPC;
 	return 1;

@@ -26,6 +26,8 @@ pub enum Fault {
     Hangs,
     /// The call takes 60 ms longer.
     Slow,
+    /// The call takes 300 ms longer: more than a press and its frame on a busy machine.
+    Slower,
     /// The call takes 10 ms longer, as one to a disk that turns.
     Usual,
 }
@@ -95,6 +97,7 @@ impl FailingDisk {
             Fault::Fails => "",
             Fault::Hangs => "hang",
             Fault::Slow => "slowly",
+            Fault::Slower => "more slowly",
             Fault::Usual => "usual",
         };
         // All at once: no look at it may find it half written.
