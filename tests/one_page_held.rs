@@ -1,4 +1,4 @@
-//! A card of hundreds of pages takes no more memory than a card of a few. Alone in its program, so that
+//! A card of dozens of pages takes no more memory than a card of a few. Alone in its program, so that
 //! nothing else takes memory meanwhile.
 #![cfg(target_os = "linux")]
 
@@ -34,12 +34,13 @@ fn made(leads: &str, bights: &str, passes: &str) -> (usize, u64) {
 }
 
 #[test]
-fn a_card_of_hundreds_of_pages_takes_no_more_memory_than_one_of_a_few() {
+fn a_card_of_dozens_of_pages_takes_no_more_memory_than_one_of_a_few() {
     // What is read once, such as faces and messages, is there after the first.
     made("5", "7", "2");
     let (few, _) = made("9", "10", "3");
     let (many, grown) = made("40", "41", "9");
     assert!(few < 20 && many > 20 * few, "{few} and {many} pages");
-    // Three hundred pages of a tenth of a megabyte each would be thirty.
-    assert!(grown < 4_000, "{many} pages took {grown} kB");
+    // What is written of each page is kept to its end. With all pages laid out before the first is written
+    // it was 3,832 kB, and 1,950 without.
+    assert!(grown < 2_900, "{many} pages took {grown} kB");
 }
