@@ -1,7 +1,7 @@
 //! Drawing the slack through, round after round.
 
 use super::Script;
-use super::step::{FairStep, FairWay};
+use super::step::{FairStep, FairWay, WholeRound};
 use super::{Plan, Setup};
 use crate::bench::{Ground, Millimetres};
 use crate::knot::{PassLeg, Rim};
@@ -55,8 +55,10 @@ impl Script {
             strands: self.plan.knot().strands(),
             draw,
             gathered: draw.and_then(|draw| Millimetres::new(draw.get() * behind).ok()),
-            in_round: (!self.fairs_by_leg()).then(|| laying.legs()),
-            cords: self.plan.cord_count(),
+            in_round: (!self.fairs_by_leg()).then(|| WholeRound {
+                legs: laying.legs(),
+                cords: self.plan.runs().len(),
+            }),
             way: way(&self.plan)
                 .filter(|_| pass_leg == PassLeg::FIRST && (round == 1 || round == rounds)),
             is_first: pass_leg.pass == first_pass && pass_leg.leg == 1,

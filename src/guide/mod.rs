@@ -80,6 +80,6 @@ pub use setup_form::{GroundError, SetupError, SetupField, SetupForm};
 pub use step::{
     BeginStep, Caution, CheckStep, DrawThrough, FairStep, FairWay, FinishStep, FinishTask,
     FollowStep, JoinEnds, KitStep, Landing, LastLeg, LayStep, LiftStep, LiftTask, RigStep, Step,
-    Task, Tuck, What,
+    Task, Tuck, What, WholeRound,
 };
 pub use take_back::{TakeBack, Whereabouts};

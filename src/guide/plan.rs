@@ -315,17 +315,6 @@ impl Plan {
         first.map_or(Pin::bottom(strand), |leg| leg.from)
     }
 
-    /// How many cords there are from end to end.
-    pub(super) fn cord_count(&self) -> u16 {
-        let strands = 1..=self.knot().strands();
-        let begun = |strand| {
-            let passes = 1..=self.laying.passes();
-            passes.filter(move |pass| self.begins_a_cord(*pass, strand))
-        };
-        let cords = strands.flat_map(begun).count();
-        u16::try_from(cords).unwrap_or(u16::MAX)
-    }
-
     /// Every cord from end to end, strand by strand.
     pub fn runs(&self) -> Vec<CordRun> {
         let passes = self.laying.passes();

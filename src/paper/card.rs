@@ -74,9 +74,10 @@ impl CardParts for PlanParts {
             };
             matches!(finish.task, FinishTask::Tuck(_))
         });
-        Box::new(tucks.map(|step| CardEnd {
+        let captions = self.captions();
+        Box::new(tucks.map(move |step| CardEnd {
             text: self.words.show(self.script.plan().knot(), &step).in_words(),
-            subject: Subject::of(&self.script, &step).captioned(&self.captions()),
+            subject: Subject::of(&self.script, &step).captioned(&captions),
         }))
     }
 

@@ -192,8 +192,9 @@ pub(super) fn fair_args(fair: &FairStep) -> FluentArgs<'static> {
         "leg" => leg, "legs" => fair.legs, "heading" => fair.leg.heading().selector(),
         "from" => named(fair.leg.from), "to" => named(fair.leg.to),
         "first" => fair.is_first.selector(), "last" => fair.is_last.selector(),
-        "whole" => fair.in_round.is_some().selector(), "round-legs" => fair.in_round.unwrap_or(0),
-        "cords" => fair.cords,
+        "whole" => fair.in_round.is_some().selector(),
+        "round-legs" => fair.in_round.map_or(0, |round| round.legs),
+        "cords" => fair.in_round.map_or(1, |round| round.cords),
     };
     let draw = fair.draw.and_then(by_fingers);
     let gathered = fair.gathered.and_then(by_fingers).or(draw);

@@ -285,7 +285,7 @@ impl WhatForm {
             What::Fair(fair) => Self::Fair {
                 round: fair.round,
                 rounds: fair.rounds,
-                legs: fair.in_round.unwrap_or(1),
+                legs: fair.in_round.map_or(1, |round| round.legs),
                 leg: fair.in_round.is_none().then(|| FairedLegForm {
                     pass: fair.pass_leg.pass,
                     strand: fair.pass_leg.strand,

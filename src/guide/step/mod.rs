@@ -7,7 +7,7 @@ mod rigging;
 
 pub use caution::Caution;
 pub use off_the_tube::{
-    FairStep, FairWay, FinishStep, FinishTask, JoinEnds, LiftStep, LiftTask, Tuck,
+    FairStep, FairWay, FinishStep, FinishTask, JoinEnds, LiftStep, LiftTask, Tuck, WholeRound,
 };
 pub use on_the_tube::{BeginStep, CheckStep, DrawThrough, FollowStep, Landing, LastLeg, LayStep};
 pub use rigging::{KitStep, RigStep, Task};

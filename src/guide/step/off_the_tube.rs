@@ -99,10 +99,8 @@ pub struct FairStep {
     pub draw: Option<Millimetres>,
     /// What is in the hand behind this leg then.
     pub gathered: Option<Millimetres>,
-    /// Legs of the whole round, when it is told once for all of them and `leg` is only its first.
-    pub in_round: Option<u32>,
-    /// Cords of the whole knot, each with a tail of its own.
-    pub cords: u16,
+    /// The whole round, when it is told once for all legs and `leg` is only its first.
+    pub in_round: Option<WholeRound>,
     /// Where the slack is worked first, when the ground asks for it: told in the first round and in the
     /// last.
     pub way: Option<FairWay>,
@@ -112,6 +110,28 @@ pub struct FairStep {
     pub is_last: bool,
     /// What the tyer calls the cord.
     pub cord: Option<String>,
+}
+
+/// A round of fairing that is told once for all legs.
+///
+/// ```
+/// use marlinspeak::guide::{AtOnce, Plan, Script, What};
+///
+/// // Two strands are two cords, each drawn through from its own tail.
+/// let script = Script::new(Plan::read("4", "6", "1", "1")?, AtOnce::default());
+/// let round = script.steps().find_map(|step| match step.what {
+///     What::Fair(step) => step.in_round,
+///     _ => None,
+/// });
+/// assert_eq!(round.map(|round| (round.legs, round.cords)), Some((12, 2)));
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct WholeRound {
+    /// Legs of all passes of all strands.
+    pub legs: u32,
+    /// Cords, each with a tail of its own.
+    pub cords: usize,
 }
 
 /// Where a knot is drawn snug first.
