@@ -261,9 +261,7 @@ struct Wordless(DefaultPalette);
 impl Palette for Wordless {
     fn colour(&self, role: Role) -> Colour {
         match role {
-            Role::PinNumber | Role::FromNumber | Role::ToNumber | Role::NumberBeyond => {
-                Colour::CLEAR
-            }
+            Role::PinNumber | Role::FromNumber | Role::ToNumber => Colour::CLEAR,
             _ => self.0.colour(role),
         }
     }
@@ -736,4 +734,103 @@ fn the_png_says_its_size_and_300_dots_an_inch() {
     // 300 dots in 25.4 mm are 11 811.02… in a metre.
     assert_eq!(dots::per_metre(&bytes), (11811, 11811));
     assert_eq!(read.into_rgba8().into_raw(), painted.pixels());
+}
+
+/// The bounds of what has a number in it, and where its pins stand.
+fn numbers_and_pins(list: &DisplayList) -> (Vec<kurbo::Rect>, Vec<kurbo::Circle>) {
+    let mut numbers: Vec<kurbo::Rect> = Vec::new();
+    for item in list.items() {
+        match (item.role, &item.outline) {
+            (Role::PinNumber, Outline::Path(path)) => numbers.push(path.bounding_box()),
+            (Role::FromDisc | Role::To, Outline::Circle(circle)) => {
+                numbers.push(circle.bounding_box());
+            }
+            _ => {}
+        }
+    }
+    (numbers, circles_of(list, Role::Pin).collect())
+}
+
+/// No number runs into another, and at the edges of a tube no pin stands without one.
+#[test]
+fn numbers_keep_apart_and_no_pin_at_the_edge_of_a_tube_is_without_one() {
+    for (leads, bights, size) in [
+        (5, 7, (530.0, 560.0)),
+        (3, 5, (530.0, 560.0)),
+        (11, 9, (530.0, 560.0)),
+        (21, 40, (530.0, 560.0)),
+        (7, 12, (900.0, 900.0)),
+    ] {
+        let laying = laying(leads, bights, 1, "1", LayingOrder::default());
+        for nth in 0..u32::from(bights) * 2 {
+            for view in [View::RoundTheTube, View::RolledOut] {
+                let at = format!("{leads} {bights}, leg {nth}, {view:?}");
+                let moment = Moment::at(laying.nth_leg(nth).unwrap());
+                let viewport = Viewport::new(size.0, size.1);
+                let (side, hand) = (Side::Right, Hand::Right);
+                let scene = Scene::build(view, &laying, side, hand, &moment, viewport);
+                let list = DisplayList::of(&scene);
+                let (numbers, pins) = numbers_and_pins(&list);
+                for (nth, one) in numbers.iter().enumerate() {
+                    for other in &numbers[nth + 1..] {
+                        assert!(!one.overlaps(*other), "{at}: {one:?} {other:?}");
+                    }
+                }
+                if view == View::RolledOut {
+                    continue;
+                }
+                // Beyond four fifths of the way to its edge a tube bends away.
+                let middle = f64::from(viewport.width) / 2.0;
+                let bent = width_of_tube(&list) / 2.0 * 0.955;
+                let is_top = |y: f64| y < f64::from(viewport.height) / 2.0;
+                for pin in &pins {
+                    let is_of_it = |number: &kurbo::Rect| {
+                        (number.center().x - pin.center.x).abs() < 4.0
+                            && is_top(number.center().y) == is_top(pin.center.y)
+                    };
+                    let is_in_front = (pin.center.x - middle).abs() < bent;
+                    assert!(is_in_front || numbers.iter().any(is_of_it), "{at}: {pin:?}");
+                }
+            }
+        }
+    }
+}
+
+fn width_of_tube(list: &DisplayList) -> f64 {
+    let mut items = list.items().iter();
+    let tube = items.find(|item| item.role == Role::Tube).unwrap();
+    match &tube.outline {
+        Outline::Path(tube) => tube.bounding_box().width(),
+        Outline::Circle(_) => panic!("a tube is a rectangle"),
+    }
+}
+
+/// A knot has one form, however wide or high its picture is.
+#[test]
+fn a_knot_has_one_form_in_pictures_of_every_form() {
+    let laying = laying(3, 5, 1, "1", LayingOrder::default());
+    let moment = Moment::at(laying.nth_leg(6).unwrap());
+    let mut first = None;
+    for (width, height) in [
+        (500.0, 540.0),
+        (760.0, 420.0),
+        (900.0, 900.0),
+        (960.0, 1250.0),
+    ] {
+        let viewport = Viewport::new(width, height);
+        let (view, side, hand) = (View::RoundTheTube, Side::Right, Hand::Right);
+        let scene = Scene::build(view, &laying, side, hand, &moment, viewport);
+        let list = DisplayList::of(&scene);
+        let heights = circles_of(&list, Role::Pin).map(|pin| pin.center.y);
+        let [low, high] = heights.fold([f64::MAX, f64::MIN], |[low, high], y| {
+            [low.min(y), high.max(y)]
+        });
+        let form = (high - low) / width_of_tube(&list);
+        let first = *first.get_or_insert(form);
+        assert!(
+            (form / first - 1.0).abs() < 0.03,
+            "{width} {height}: {form} {first}"
+        );
+        assert!(high - low > 0.25 * f64::from(height), "{width} {height}");
+    }
 }

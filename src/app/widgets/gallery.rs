@@ -12,6 +12,7 @@ use iced::advanced::widget::Tree;
 use iced::advanced::{Clipboard, Layout, Shell, Widget, layout, mouse, renderer};
 use iced::{Element, Event, Length, Rectangle, Renderer, Size, Theme, window};
 
+use crate::app::theme;
 use crate::picture::{Colour, DefaultPalette, DisplayList, Painter, Subject, View, Viewport};
 
 /// How long a frame waits for a picture: keys are answered in between.
@@ -88,11 +89,19 @@ fn paint_all(jobs: &Receiver<(usize, Wanted)>, done: &Sender<(usize, Wanted, Han
 fn paint(wanted: &Wanted) -> Handle {
     let viewport = Viewport::new(wanted.size.width, wanted.size.height);
     let scene = wanted.subject.scene(View::default(), viewport);
-    let palette = if wanted.is_dark {
-        DefaultPalette::dark()
+    let (palette, tones) = if wanted.is_dark {
+        (DefaultPalette::dark(), theme::DARK)
     } else {
-        DefaultPalette::light()
+        (DefaultPalette::by_day(), theme::LIGHT)
     };
+    // They stand on buttons.
+    let [red, green, blue, opacity] = tones.raised.into_rgba8();
+    let palette = palette.on(Colour {
+        red,
+        green,
+        blue,
+        opacity,
+    });
     let palette = match wanted.cord {
         Some(cord) => palette.with_cord(cord),
         None => palette,

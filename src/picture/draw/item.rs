@@ -33,8 +33,6 @@ pub enum Role {
     Edge,
     /// The way of a leg that has no cord yet.
     ToCome,
-    /// The number of a pin beyond the edge where the rolled-out picture repeats itself.
-    NumberBeyond,
     /// Cord of the leg in hand on the far side of the tube.
     ActiveBehind,
     /// Cord laid, beyond the edge where the rolled-out picture repeats itself.

@@ -126,14 +126,18 @@ pub mod okabe_ito {
     pub const REDDISH_PURPLE: Colour = Colour::rgb(0x00CC_79A7);
 }
 
-use okabe_ito::{BLUE, BLUISH_GREEN, ORANGE, REDDISH_PURPLE, SKY_BLUE, VERMILION, YELLOW};
+use okabe_ito::{BLUE, BLUISH_GREEN, ORANGE, REDDISH_PURPLE, SKY_BLUE, YELLOW};
 
-/// Hues of the strands, the first first; a sixth strand begins again. Yellow and vermilion are
-/// kept for the cord in hand.
+/// Hues of the strands, the first first; a sixth strand begins again. Yellow and red are kept for the
+/// cord in hand.
 const STRANDS: [Colour; 5] = [SKY_BLUE, REDDISH_PURPLE, BLUISH_GREEN, ORANGE, BLUE];
 
 /// The blue of the table darkened, as the plates of the words have it on a light ground.
 const DARK_BLUE: Colour = Colour::rgb(0x0000_4770);
+
+/// The cord in hand on a light ground, and the discs of its pins: the vermilion of the table, redder and
+/// so dark that numbers in it are read, clear of the orange that means over.
+const DEEP_RED: Colour = Colour::rgb(0x0098_1400);
 
 /// Contrast with the tube of cord that is laid. Neighbouring strands differ in lightness as
 /// well as in hue.
@@ -154,15 +158,13 @@ pub struct DefaultPalette {
     beyond: Colour,
     /// The next leg, and pins that are shown again: faint, but to be seen.
     to_come: Colour,
-    /// The cord in hand, what of it is still to be laid, and the numbers of its pins.
+    /// The cord in hand with the numbers of its pins, and what of it is still to be laid.
     active: Colour,
     active_rest: Colour,
-    active_number: Colour,
 }
 
-/// Contrast of graphics with their ground by WCAG 2.2, success criterion 1.4.11, and of text by 1.4.6.
+/// Contrast of graphics with their ground by WCAG 2.2, success criterion 1.4.11.
 const GRAPHICS: f32 = 3.0;
-const TEXT: f32 = 7.0;
 
 impl DefaultPalette {
     /// Light cords on a dark ground.
@@ -208,6 +210,12 @@ impl DefaultPalette {
         Self { laid, ..self }
     }
 
+    /// The same on another ground, such as that of a button.
+    #[must_use]
+    pub const fn on(self, ground: Colour) -> Self {
+        Self { ground, ..self }
+    }
+
     /// A cord's own colour where that stands out from the tube at least so much.
     fn of_cord(&self, cord: Colour, ratio: f32) -> Colour {
         if cord.contrast(self.tube) >= ratio {
@@ -226,15 +234,12 @@ impl DefaultPalette {
                 hue.at_contrast(tube, ink, ratio)
             })
         };
-        let active = if dark { YELLOW } else { VERMILION };
-        let stronger = |ratio: f32| active.at_contrast(tube, ink, ratio);
+        let active = if dark { YELLOW } else { DEEP_RED };
         Self {
             dark,
             to_come: tube.at_contrast(tube, ink, GRAPHICS),
             active,
-            active_rest: stronger(if dark { 4.5 } else { 3.1 }),
-            // Yellow on the dark is more than that.
-            active_number: if dark { active } else { stronger(TEXT) },
+            active_rest: active.at_contrast(tube, ink, if dark { 4.5 } else { 3.1 }),
             ground,
             tube,
             ink,
@@ -260,23 +265,22 @@ impl Palette for DefaultPalette {
         match role {
             Role::Tube | Role::FromDisc => self.tube,
             Role::Edge => self.tube.mixed(self.ink, 0.30),
-            Role::NumberBeyond => self.tube.mixed(self.ink, 0.22),
             Role::ToCome => self.to_come,
             Role::Beyond(_) => self.beyond,
             Role::Laid(turn) => Self::strand(&self.laid, turn.strand),
             Role::Beside(turn) => Self::strand(&self.beside, turn.strand),
             Role::ActiveEdge => pick(self.tube, self.ink),
-            Role::Active => self.active,
-            Role::To | Role::From | Role::FromNumber => self.active_number,
+            Role::Active | Role::To | Role::From | Role::FromNumber => self.active,
             Role::ActiveRest | Role::ActiveBehind => self.active_rest,
             Role::Pin | Role::PinNumber | Role::Label => self.ink,
             Role::Ground | Role::ToNumber => self.ground,
-            // Orange is over and blue is under, as on the plates of the words. The signs themselves
-            // are dark and light: no two hues of the table are far enough apart for every eye.
-            Role::Over => pick(self.ground, self.ink),
-            Role::OverEdge => ORANGE,
-            Role::Under => pick(self.ink, self.ground),
-            Role::UnderEdge => pick(BLUE, DARK_BLUE),
+            // A filled square of orange is over and a ring of blue is under, as on the plates of the
+            // words. The orange is light and the blue dark: no two hues of the table are far enough
+            // apart for every eye.
+            Role::Over => ORANGE,
+            Role::OverEdge => pick(self.ground, self.ink),
+            Role::Under => DARK_BLUE,
+            Role::UnderEdge => pick(SKY_BLUE, self.ground),
         }
     }
 }

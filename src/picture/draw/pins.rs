@@ -1,13 +1,18 @@
 //! The pins, their numbers, and the two that the leg in hand runs between.
 
-use kurbo::{BezPath, Point, Vec2};
+use kurbo::{BezPath, Point, Rect, Size, Vec2};
 
 use super::captions::Name;
 use super::item::{DisplayItem, Paint, Role, polygon};
 use super::knot::KnotDrawing;
 use super::lettering::{self, Weight};
 use crate::knot::{Pin, Rim};
-use crate::picture::scene::{ActiveLeg, NUMBER_RING, SheetPoint, ShownPins};
+use crate::picture::scene::{ActiveLeg, NUMBER_RING, SheetPoint, ShownPins, VisiblePin};
+
+/// From here on a tube bends away from the eye: 0 in front, 1 at its edge.
+const BENT_AWAY: f32 = 0.8;
+/// Between two numbers, in sizes of their type.
+const BETWEEN_NUMBERS: f64 = 0.3;
 
 impl KnotDrawing<'_> {
     /// Draws pins and numbers.
@@ -18,64 +23,135 @@ impl KnotDrawing<'_> {
             Some(ends) => ends.map(Some),
             None => [None, scene.laid.stands_at],
         };
-        let mut names = Vec::new();
+        let far = self.far_ends();
+        let mut numbers = Vec::new();
+        let mut pins = Vec::new();
         for rim in [Rim::Bottom, Rim::Top] {
             let number_height = scene.layout.number_height(rim);
             let has_numbers = scene.laid.pins != ShownPins::None
                 && scene.layout.largest_text > 0.0
                 && scene.number_fits(rim);
-            for visible in scene.visible_pins(rim) {
-                let (pin, within) = (visible.pin, visible.within);
-                let is_one_of_several = pin.row.is_one_of_several();
-                // Where there are several rows their pins share a number, so the pin itself has to be
-                // marked.
-                let role = match Some(pin) {
-                    here if is_one_of_several && within && here == from => Role::From,
-                    here if is_one_of_several && within && here == to => Role::To,
-                    _ if within => Role::Pin,
-                    _ => Role::ToCome,
-                };
-                let centre = scene.point(visible.at);
-                if scene.laid.pins == ShownPins::All {
-                    let radius = scene.layout.pin;
-                    self.items
-                        .push(DisplayItem::circle(role, Paint::Fill, centre, radius));
-                }
-                if scene.laid.pins == ShownPins::Marks {
-                    self.stroke(role, visible.at, centre);
-                }
-                if pin.row.number > 1 {
+            // What the picture repeats beyond its edges are cords, to see how they go on; a pin has one
+            // place.
+            for visible in scene.visible_pins(rim).filter(|visible| visible.within) {
+                let pin = visible.pin;
+                pins.push((visible, has_numbers));
+                if pin.row.number > 1 || !has_numbers {
                     continue;
                 }
                 let is_here =
                     |other: Option<Pin>| other.is_some_and(|other| other.in_row(pin.row) == pin);
-                let named = is_here(from) || is_here(to);
-                // Where the tube bends away the numbers would run into each other.
-                if !has_numbers || visible.turned > 0.8 && !named {
-                    continue;
-                }
-                let role = if !within {
-                    Role::NumberBeyond
-                } else if is_here(from) {
+                let role = if is_here(from) {
                     Role::From
                 } else if is_here(to) {
                     Role::To
                 } else {
                     Role::PinNumber
                 };
+                let is_bent_away = visible.turned > BENT_AWAY && role == Role::PinNumber;
+                if self.has_names() && is_bent_away {
+                    continue;
+                }
                 let at = (visible.at.0, number_height);
                 // Half a number can be read as another.
-                let is_whole = scene.projection.board().is_none() || scene.is_whole_at(at);
-                let at = scene.point(at);
-                if self.has_names() {
-                    names.push(Name { role, pin, at });
-                } else if is_whole {
-                    self.number(role, pin.number, at);
+                if scene.projection.board().is_none() || scene.is_whole_at(at) || self.has_names() {
+                    let at = scene.point(at);
+                    let name = Name { role, pin, at };
+                    numbers.push((name, visible));
                 }
             }
         }
-        let far = self.far_ends();
-        self.names(names, &far);
+        if !self.has_names() {
+            numbers = self.with_room(numbers, &far);
+        }
+        for (visible, has_numbers) in pins {
+            let of_it = |(name, other): &(Name, VisiblePin)| {
+                name.pin.rim == visible.pin.rim && is_same(other.at.0, visible.at.0)
+            };
+            // Where the tube bends away a pin that has no room for its number could be taken for another.
+            let is_told = visible.turned <= BENT_AWAY || numbers.iter().any(of_it);
+            if is_told || !has_numbers {
+                self.pin(&visible, [from, to]);
+            }
+        }
+        if self.has_names() {
+            let names = numbers.into_iter().map(|(name, _)| name).collect();
+            self.names(names, &far);
+            return;
+        }
+        for (name, _) in numbers {
+            self.number(name.role, name.pin.number, name.at);
+        }
+    }
+
+    /// Draws a pin, or the mark in its place. Where there are several rows their pins share a number, so
+    /// those of the leg in hand have to be marked themselves.
+    fn pin(&mut self, visible: &VisiblePin, [from, to]: [Option<Pin>; 2]) {
+        let scene = self.scene;
+        let pin = visible.pin;
+        let role = match Some(pin) {
+            here if pin.row.is_one_of_several() && here == from => Role::From,
+            here if pin.row.is_one_of_several() && here == to => Role::To,
+            _ => Role::Pin,
+        };
+        let centre = scene.point(visible.at);
+        match scene.laid.pins {
+            ShownPins::All => {
+                let radius = scene.layout.pin;
+                self.items
+                    .push(DisplayItem::circle(role, Paint::Fill, centre, radius));
+            }
+            ShownPins::Marks => self.stroke(role, visible.at, centre),
+            ShownPins::Numbers | ShownPins::None => {}
+        }
+    }
+
+    /// The numbers that touch no other: those of the leg in hand, then from the front of the tube to its
+    /// edges. `far`: what is drawn in the end, over all else.
+    fn with_room(
+        &self,
+        mut numbers: Vec<(Name, VisiblePin)>,
+        far: &[Name],
+    ) -> Vec<(Name, VisiblePin)> {
+        let is_named = |name: &Name| matches!(name.role, Role::From | Role::To);
+        numbers.sort_by(|(one, here), (other, there)| {
+            is_named(other)
+                .cmp(&is_named(one))
+                .then(here.turned.total_cmp(&there.turned))
+        });
+        let picture = self.scene.viewport.rect();
+        let mut taken: Vec<Rect> = far.iter().map(|name| self.number_box(name)).collect();
+        numbers.retain(|(name, _)| {
+            let place = self.number_box(name);
+            let around = place.inset(f64::from(self.scene.layout.text) * BETWEEN_NUMBERS / 2.0);
+            let is_whole = picture.contains_rect(place);
+            let is_free = is_whole && taken.iter().all(|other| !around.overlaps(*other));
+            // The numbers of the leg are there whatever else is.
+            let is_kept = is_free || is_named(name);
+            if is_kept {
+                taken.push(around);
+            }
+            is_kept
+        });
+        numbers
+    }
+
+    /// The room that a number takes, with its ring or disc.
+    fn number_box(&self, name: &Name) -> Rect {
+        let text = name.pin.number.to_string();
+        let layout = &self.scene.layout;
+        let (half_wide, half_tall) = match name.role {
+            Role::From | Role::To => {
+                let radius = ring_radius(&text, layout.large_text);
+                (radius, radius)
+            }
+            _ => {
+                let wide = lettering::width(&text, layout.text, Weight::Regular);
+                (wide / 2.0, layout.text / 2.0)
+            }
+        };
+        let size = Size::new(2.0 * f64::from(half_wide), 2.0 * f64::from(half_tall));
+        Rect::from_center_size(name.at, size)
     }
 
     /// Draws the stroke of a mark: along the ground from rim to rim, thinner than a pin and longer.
@@ -131,8 +207,21 @@ impl KnotDrawing<'_> {
             (last, active.leg.to, at_last),
         ];
         let ends = ends.into_iter();
-        ends.filter_map(|(at, pin, role)| at.map(|at| Name { role, pin, at }))
+        ends.filter(|(_, pin, _)| !self.is_seen(*pin))
+            .filter_map(|(at, pin, role)| at.map(|at| Name { role, pin, at }))
             .collect()
+    }
+
+    /// Whether a pin stands in the picture with its own number, on whatever way the cord comes there: a
+    /// second number would be taken for another pin.
+    fn is_seen(&self, pin: Pin) -> bool {
+        let scene = self.scene;
+        let has_numbers = scene.laid.pins != ShownPins::None
+            && scene.number_fits(pin.rim)
+            && scene.projection.board().is_none()
+            && !self.has_names();
+        let mut pins = scene.visible_pins(pin.rim);
+        has_numbers && pins.any(|visible| visible.within && visible.pin == pin)
     }
 
     /// Draws a number, in a ring or on a disc when its role says so.
@@ -153,8 +242,7 @@ impl KnotDrawing<'_> {
         };
         let (role, weight) = match role {
             Role::From | Role::To => {
-                let half = lettering::width(&text, size, Weight::Bold) / 2.0;
-                let radius = (half + size * 0.3).max(size * NUMBER_RING);
+                let radius = ring_radius(&text, size);
                 if role == Role::To {
                     add(role, Paint::Fill, radius);
                     (Role::ToNumber, Weight::Bold)
@@ -170,4 +258,15 @@ impl KnotDrawing<'_> {
         self.items
             .push(lettering::centred(role, &text, size, weight, centre));
     }
+}
+
+/// The radius of the ring or disc of a number in type of this size.
+fn ring_radius(text: &str, size: f32) -> f32 {
+    let half = lettering::width(text, size, Weight::Bold) / 2.0;
+    (half + size * 0.3).max(size * NUMBER_RING)
+}
+
+/// Whether two pins stand at one place along a rim.
+fn is_same(one: f32, other: f32) -> bool {
+    (one - other).abs() < 0.5
 }

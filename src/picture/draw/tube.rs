@@ -7,6 +7,9 @@ use super::knot::KnotDrawing;
 use crate::knot::{Heading, Rim};
 use crate::picture::scene::{Limit, Outlines, Span, Surface, VisibleLeg, point, single};
 
+/// So far beyond either edge of a tube its far side is drawn, in its radii.
+const SEEN_OF_FAR_SIDE: f32 = 0.9;
+
 impl KnotDrawing<'_> {
     /// Draws the ground and the tube, or whatever else the knot lies on.
     pub fn tube(&mut self) {
@@ -76,8 +79,9 @@ impl KnotDrawing<'_> {
         Outline::Path(outline)
     }
 
-    /// Draws the leg in hand where it lies on the far side of the tube, thin. The other cords there
-    /// are left out: a tube hides them, and they would look like a net behind the knot.
+    /// Draws the leg in hand where it goes to the far side of the tube and comes from it, thin. What lies
+    /// further round is left out: it would seem to end at a pin that stands in front. So are the other
+    /// cords there: a tube hides them, and they would look like a net behind the knot.
     pub fn far_side(&mut self) {
         let scene = self.scene;
         let Some(radius) = scene.projection.radius else {
@@ -100,7 +104,18 @@ impl KnotDrawing<'_> {
                 }
                 let width = (scene.layout.cord * 0.5).max(1.2);
                 let outlines = self.way(&visible, visible.cords, width);
-                self.place_within(&outlines, far, Role::ActiveBehind);
+                let seen = radius * SEEN_OF_FAR_SIDE;
+                let going = Span {
+                    to: far.from + seen,
+                    ..far
+                };
+                let coming = Span {
+                    from: far.to - seen,
+                    ..far
+                };
+                for span in [going, coming] {
+                    self.place_within(&outlines, span, Role::ActiveBehind);
+                }
             }
         }
     }

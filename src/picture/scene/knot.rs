@@ -77,6 +77,7 @@ impl Sight<'_> {
             height: self.viewport.height,
             across: across(self.view, knot.lattice().round()),
             rows_in_hand,
+            has_one_form: self.view == View::RoundTheTube,
             crowding: crowding(self.view),
             letters: self.captions.letters().map(letters),
             inner_word: self

@@ -24,7 +24,10 @@ pub const COMFORTABLE: f32 = 30.0;
 /// The least half pitch or row of a finished knot, where nothing is to be followed.
 pub const SMALLEST_FINISHED: f32 = 5.0;
 /// A half pitch larger than this many pixels helps nobody.
-pub const LARGEST: f32 = 190.0;
+pub const LARGEST: f32 = 420.0;
+/// The height of a row in half pitches as long as all is easy to follow: a knot has one form, however wide
+/// or high its picture is.
+const USUAL_STEEPNESS: f32 = 0.9;
 /// A picture smaller than this either way is an icon: numbers would be all that is seen of it.
 const ICON: f32 = 72.0;
 /// Radius of the ring round a short number, in sizes of its type.
@@ -125,6 +128,8 @@ pub struct Constraints {
     pub across: f32,
     /// Rows the part in hand takes.
     pub rows_in_hand: f32,
+    /// Whether the knot has one form in every picture; where it is rolled out it fills the height instead.
+    pub has_one_form: bool,
     /// How much closer numbers stand at the sides than in the middle, 1 for no closer.
     pub crowding: f32,
     /// Letters of the longest name of a bight, where bights have names in the place of numbers.
@@ -140,11 +145,18 @@ impl SceneLayout {
         let mut layout = Self::unset(knot, passes, side, hand, constraints);
         let widest = (constraints.width / constraints.across).min(LARGEST);
         // The room at the rims depends on the size of a cell, so the largest that fits is
-        // looked for: first as wide as can be, then as steep.
+        // looked for: in the usual form, or else first as wide as can be, then as steep.
         let height = |layout: &mut Self, half_pitch: f32, steepness: f32| {
             layout.set(half_pitch, half_pitch * steepness);
             layout.top() + layout.above() + layout.below()
         };
+        let half_pitch = largest([1.0, widest], |half_pitch| {
+            height(&mut layout, half_pitch, USUAL_STEEPNESS) <= constraints.height
+        });
+        if constraints.has_one_form && half_pitch >= COMFORTABLE {
+            layout.set(half_pitch, half_pitch * USUAL_STEEPNESS);
+            return layout;
+        }
         let half_pitch = largest([1.0, widest], |half_pitch| {
             height(&mut layout, half_pitch, STEEPNESS[0]) <= constraints.height
         });

@@ -50,6 +50,7 @@ pub(super) use lie::{SMALLEST_WORD, involutes};
 pub(super) use mark_shapes::MarkShape;
 pub(super) use model::Content;
 pub(super) use outlines::Outlines;
+pub(super) use pins::VisiblePin;
 pub(super) use projection::Span;
 pub(super) use rings::{Ring, RingsScene, count};
 pub(super) use sheet_point::SheetPoint;
