@@ -331,3 +331,121 @@ fn the_chosen_setting_says_what_it_is_for_and_is_not_cut() {
         }
     }
 }
+
+/// All windows that the face is judged in.
+const ALL_WINDOWS: [Size; 6] = [
+    Size::new(800.0, 480.0),
+    WINDOW,
+    Size::new(1366.0, 768.0),
+    Size::new(1920.0, 1080.0),
+    Size::new(2560.0, 1440.0),
+    Size::new(800.0, 1400.0),
+];
+
+/// Whether a text or a widget is in sight, all of it.
+fn is_whole(found: Option<selector::Text>) -> bool {
+    found.is_some_and(|found| {
+        let (place, seen) = (found.bounds(), found.visible_bounds());
+        seen.is_some_and(|seen| {
+            (seen.height - place.height).abs() < 0.5 && (seen.width - place.width).abs() < 0.5
+        })
+    })
+}
+
+/// What a knot is never for is read without scrolling, in every window and language.
+#[test]
+fn what_a_knot_is_not_for_is_whole_in_every_window() {
+    for tag in tags() {
+        let folder = TempDir::new().unwrap();
+        let hands = plan_in(words(&tag), &folder);
+        let caution = words(&tag).choice_caution().to_string();
+        for size in ALL_WINDOWS {
+            let mut screen = hands.screen(size);
+            let found = screen.find(caution.as_str()).ok();
+            assert!(is_whole(found), "{tag} {size:?}: {caution}");
+        }
+    }
+}
+
+/// How a lesson begins, and the key that has it begin the other way, is in sight, whole.
+#[test]
+fn how_a_lesson_begins_is_whole_in_every_window() {
+    for tag in tags() {
+        let folder = TempDir::new().unwrap();
+        let mut hands = Hands::open_in(words(&tag), folder.path(), None, Settings::default());
+        hands.press(letter("c"));
+        for size in ALL_WINDOWS {
+            let mut screen = hands.screen(size);
+            let found = screen.find(selector::id("lesson-weave")).expect(&tag);
+            let (place, seen) = (found.bounds(), found.visible_bounds().expect(&tag));
+            assert!(place.height >= 40.0, "{tag} {size:?}: {place:?}");
+            assert!((seen.height - place.height).abs() < 0.5, "{tag} {size:?}");
+        }
+    }
+}
+
+/// A line of many letters is broken rather than set small, and its crossings keep their size: it is read
+/// as far away in every language.
+#[test]
+fn a_step_is_as_large_in_every_language() {
+    for tag in tags() {
+        let folder = TempDir::new().unwrap();
+        let plan = Plan::read("5", "7", "1", "1").unwrap();
+        let settings = Settings::default();
+        let mut hands = Hands::open_in(words(&tag), folder.path(), Some(plan), settings);
+        for _ in 0..16 {
+            hands.press(Named::Space);
+        }
+        let shown = hands.session().walk().unwrap().shown().clone();
+        for size in [Size::new(1366.0, 768.0), Size::new(1920.0, 1080.0)] {
+            let at = format!("{tag} {size:?} {}", shown.line);
+            let mut screen = hands.screen(size);
+            let line = screen.find(shown.line.as_str()).expect(&at).bounds();
+            // Rows of 1.3 sizes of type: one of 54 and more, or two.
+            let rows = if line.height > 100.0 * size.height / 768.0 {
+                2.0
+            } else {
+                1.0
+            };
+            assert!(line.height >= rows * 1.3 * 54.0, "{at}: {line:?}");
+            for mark in &shown.marks {
+                let mark = screen.find(mark.text.as_str()).expect(&at).bounds();
+                assert!(mark.height >= 1.3 * 38.0, "{at}: {mark:?}");
+            }
+        }
+    }
+}
+
+/// Ways out of what is wrong stand below one another at one edge, each after the key that its button has.
+#[test]
+fn ways_out_are_a_list_with_their_keys() {
+    for tag in tags() {
+        let folder = TempDir::new().unwrap();
+        let plan = Plan::read("5", "7", "1", "1").unwrap();
+        let settings = Settings::default();
+        let mut hands = Hands::open_in(words(&tag), folder.path(), Some(plan), settings);
+        for _ in 0..16 {
+            hands.press(Named::Space);
+        }
+        hands.press(letter("w"));
+        let shown = hands.session().walk().unwrap().shown().clone();
+        assert_eq!(shown.notes.len(), 4, "{tag}");
+        assert!(!shown.phase.is_empty(), "{tag}");
+        for size in ALL_WINDOWS {
+            let mut screen = hands.screen(size);
+            let lefts: Vec<f32> = shown
+                .notes
+                .iter()
+                .map(|note| {
+                    let (_, way) = note.split_once(':').expect(note);
+                    let found = screen.find(way.trim_start()).expect(note);
+                    found.bounds().x
+                })
+                .collect();
+            assert!(
+                lefts.iter().all(|left| (left - lefts[0]).abs() < 0.5),
+                "{tag} {size:?}: {lefts:?}"
+            );
+        }
+    }
+}

@@ -163,7 +163,16 @@ const LOOKS: &[Look] = &[
         letter(hands, "w");
         on(hands, 1);
     }),
-    ("15-look", SINGLE, |hands| on(hands, 6)),
+    ("15-look", SINGLE, |hands| {
+        let is_look = |hands: &Hands| {
+            let walk = hands.session().walk().unwrap();
+            let step = walk.script().step(walk.place());
+            step.is_some_and(|step| matches!(step.what, What::Check(_)))
+        };
+        while !is_look(hands) {
+            on(hands, 1);
+        }
+    }),
     ("16-whole-picture", SINGLE, |hands| {
         on(hands, 16);
         letter(hands, "f");

@@ -530,3 +530,27 @@ fn nothing_of_a_list_is_painted_beyond_the_end_of_its_form() {
     let differ: Vec<_> = differ.filter(|(x, y)| dot(*x, *y) != ground).collect();
     assert!(differ.is_empty(), "{differ:?}");
 }
+
+/// Over the whole screen the picture has all of the height but for the bar, and is larger for it.
+#[test]
+fn over_the_whole_screen_the_picture_has_all_of_the_height() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = Hands::open(folder.path(), Some(plan(5, 7, 1, "1")));
+    for _ in 0..16 {
+        hands.press(SPACE);
+    }
+    for size in [(800.0, 480.0), (1366.0, 768.0), (1920.0, 1080.0)] {
+        let size = Size::from(size);
+        let height = |hands: &Hands| {
+            let mut screen = hands.screen(size);
+            let picture = screen.find(selector::id("picture")).ok();
+            picture.map_or(0.0, |picture| picture.bounds().height)
+        };
+        let beside = height(&hands);
+        hands.press(letter("f"));
+        let whole = height(&hands);
+        hands.press(letter("f"));
+        assert!(whole >= beside + 80.0, "{size:?}: {beside} {whole}");
+        assert!(whole >= size.height - 110.0, "{size:?}: {whole}");
+    }
+}

@@ -180,7 +180,7 @@ take-back-show-phase = { $pass ->
     }
 take-back-show-crossing = { $over ->
         [yes] zurück ÜBER { $cords }
-       *[no] zurück unter { $cords }
+       *[no] unter { $cords } heraus
     }
 take-back-show-note = { $whole ->
         [yes] { $heading ->

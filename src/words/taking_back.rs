@@ -68,12 +68,22 @@ impl Words {
     /// How a leg is taken out, on the screen.
     pub fn show_take_back(&self, back: &TakeBack) -> Shown {
         let args = take_back_args(back);
-        let notes = ["take-back-show-note", "take-back-show-note-keys"];
+        let first = self.text("take-back-show-note", &args);
+        let back_to = self.text("take-back-show", &args);
+        let keys = self.text("take-back-show-note-keys", &args);
+        // In the order of the hands: what comes off its pin does so before anything else.
+        let (line, plain_line, notes) = if back.is_whole {
+            let plain = format!("{first}. {back_to}");
+            (format!("{first}\n{back_to}"), Some(plain), vec![keys])
+        } else {
+            (back_to, None, vec![first, keys])
+        };
         Shown {
             phase: self.text("take-back-show-phase", &args),
-            line: self.text("take-back-show", &args),
+            line,
+            plain_line,
             marks: self.show_coming_out(&back.crossings),
-            notes: notes.map(|id| self.text(id, &args)).to_vec(),
+            notes,
             ..Shown::default()
         }
     }

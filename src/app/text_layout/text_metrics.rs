@@ -55,6 +55,21 @@ impl TextMetrics {
         width / self.ems().max(1.0 / SAMPLE) * SAFE * SAFE
     }
 
+    /// The largest size up to `most` at which it takes two rows of this width, but for steps of a
+    /// sixteenth; where its words leave no such size, one at which it takes one.
+    pub fn size_in_two_rows(&mut self, width: f32, most: f32) -> f32 {
+        let one = self.size_in_one_row(width);
+        let mut size = (2.0 * one).min(most);
+        while size > one {
+            let taken = self.at(size, width);
+            if taken.height < size * 3.0 && taken.width <= width {
+                return size;
+            }
+            size *= 15.0 / 16.0;
+        }
+        one
+    }
+
     /// How much room it takes at a size of type when it is broken into rows of at most this width.
     pub fn at(&mut self, size: f32, width: f32) -> Size {
         if let Some((asked, taken)) = self.last

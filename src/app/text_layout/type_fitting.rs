@@ -22,6 +22,11 @@ const LARGEST_PAGE_LINE: f32 = 56.0;
 const LINE_SHARE: f32 = 0.28;
 /// The share of that height that is kept for it: two rows.
 const LINE_PLACE: f32 = 0.4;
+/// A line is broken into two rows where it is so much larger for it: a long one stays as legible from
+/// afar as a short one.
+const WORTH_TWO_ROWS: f32 = 1.3;
+/// The crossings go into two rows where they are so much larger for it.
+const WORTH_TWO_ROWS_OF_MARKS: f32 = 1.35;
 /// Notes are no larger than this.
 const LARGEST_NOTE: f32 = 44.0;
 /// The height of a row of text in sizes of its type: the toolkit's own.
@@ -150,6 +155,40 @@ impl Sizes {
 
     /// The largest sizes at which everything fits, the line in a place of this height.
     fn with_line_in(texts: &mut Texts, space: Size, line_place: f32) -> Self {
+        let line = Self::line_in(texts, space);
+        let longest = texts
+            .notes()
+            .map(|note| note.size_in_one_row(space.width))
+            .fold(f32::INFINITY, f32::min);
+        let note = longest.min(line * 0.5).clamp(theme::BODY, LARGEST_NOTE);
+        let largest = (line * 0.8).max(theme::BODY);
+        // All in one row reads best, as long as it is not much smaller for it.
+        let in_one_row = (space.width / row_ems(&texts.words)).max(theme::SMALL);
+        let of_mark = |texts: &mut Texts, mark: f32| {
+            let mut sizes = Self {
+                line,
+                mark,
+                note,
+                line_place,
+                fits: false,
+            };
+            sizes.shrink(texts, space);
+            sizes
+        };
+        let broken = of_mark(texts, largest);
+        if in_one_row >= largest || texts.words.is_empty() {
+            return broken;
+        }
+        let whole = of_mark(texts, in_one_row);
+        let is_worth_it = broken.mark >= whole.mark * WORTH_TWO_ROWS_OF_MARKS
+            && broken.line >= whole.line
+            && broken.note >= whole.note.min(theme::BODY)
+            && (broken.fits || !whole.fits);
+        if is_worth_it { broken } else { whole }
+    }
+
+    /// The size of the line that is asked for: in one row, or in two where it is much larger so.
+    fn line_in(texts: &mut Texts, space: Size) -> f32 {
         let rows = texts.things.iter();
         let in_one_row = rows
             .map(|thing| thing.line.size_in_one_row(space.width))
@@ -159,34 +198,24 @@ impl Sizes {
         } else {
             [LINE.min(space.height * 0.5), f32::INFINITY]
         };
-        let line = in_one_row
-            .min(space.height * LINE_SHARE)
-            .min(most)
+        let in_one_row = in_one_row.min(space.height * LINE_SHARE);
+        let line = match &mut texts.things[..] {
+            [only] => {
+                // Both rows stand in the place that is kept for the line.
+                let most = space.height * LINE_PLACE / (2.0 * ROW);
+                let in_two_rows = only.line.size_in_two_rows(space.width, most);
+                if in_two_rows >= in_one_row * WORTH_TWO_ROWS {
+                    in_two_rows
+                } else {
+                    in_one_row
+                }
+            }
+            _ => in_one_row,
+        };
+        line.min(most)
             .max(least)
             // A window can have no height at all while it opens.
-            .max(theme::BODY);
-        let longest = texts
-            .notes()
-            .map(|note| note.size_in_one_row(space.width))
-            .fold(f32::INFINITY, f32::min);
-        let note = longest.min(line * 0.5).clamp(theme::BODY, LARGEST_NOTE);
-        let largest = (line * 0.8).max(theme::BODY);
-        // All in one row reads best, as long as it is not much smaller for it.
-        let in_one_row = (space.width / row_ems(&texts.words)).max(theme::SMALL);
-        let mark = if in_one_row > line * 0.5 {
-            largest.min(in_one_row)
-        } else {
-            largest
-        };
-        let mut sizes = Self {
-            line,
-            mark,
-            note,
-            line_place,
-            fits: false,
-        };
-        sizes.shrink(texts, space);
-        sizes
+            .max(theme::BODY)
     }
 
     /// Shrinks the crossings, then the notes, then both a little more, and then the line.

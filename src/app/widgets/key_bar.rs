@@ -219,9 +219,14 @@ fn face<'a>(key: &KeyFace, shape: Shape, is_bold: bool) -> Element<'a, Tapped> {
 
 /// A key as it lies on a keyboard.
 pub fn keycap<'a, M: 'a>(letters: String) -> Element<'a, M> {
+    keycap_of(letters, theme::SMALL)
+}
+
+/// The same with letters of this size.
+pub fn keycap_of<'a, M: 'a>(letters: String, size: f32) -> Element<'a, M> {
     container(
         text(letters)
-            .size(theme::SMALL)
+            .size(size)
             .line_height(1.15)
             .wrapping(text::Wrapping::None),
     )

@@ -4,7 +4,7 @@ use super::{Mode, Walk, WalkAction};
 use crate::guide::{AtOnce, Search};
 use crate::pedal::Intent;
 use crate::session::page::Keys;
-use crate::words::{Remark, Words};
+use crate::words::{Remark, Shown, Words};
 
 impl Walk {
     /// Does what a press asks for.
@@ -99,9 +99,7 @@ impl Walk {
                 self.stand_at(self.place, words);
             }
             Mode::Wrong => {
-                let back = self.script.take_back(self.place);
-                self.shown = words.show_wrong(back.as_ref());
-                self.say = words.say_wrong(back.as_ref());
+                self.tell_wrong(words);
             }
             Mode::TakingBack(back) => {
                 self.shown = words.show_take_back(&back);
@@ -152,11 +150,21 @@ impl Walk {
             return WalkAction::Say(sentence.into());
         }
         self.learn_again_from(self.place);
-        let back = self.script.take_back(self.place);
         self.mode = Mode::Wrong;
-        self.shown = words.show_wrong(back.as_ref());
-        self.say = words.say_wrong(back.as_ref());
+        self.tell_wrong(words);
         WalkAction::Again
+    }
+
+    /// Tells what can be done when something is wrong, at the step where it was seen.
+    fn tell_wrong(&mut self, words: &Words) {
+        let back = self.script.take_back(self.place);
+        let here = self.script.step(self.place);
+        let here = here.map(|step| words.show(self.script.plan().knot(), &step));
+        self.shown = Shown {
+            phase: here.map(|here| here.phase).unwrap_or_default(),
+            ..words.show_wrong(back.as_ref())
+        };
+        self.say = words.say_wrong(back.as_ref());
     }
 
     pub(super) fn take_back(&mut self, words: &Words) -> WalkAction {

@@ -15,6 +15,7 @@ use super::route::{Go, Next, Route};
 use super::screen_page::ScreenPage;
 use crate::app::key_guide::{BarSlot, KeyGroup, KeyHint};
 use crate::app::picture_view::{PictureView, Prominence};
+use crate::app::widgets::key_bar::KeyFace;
 use crate::pedal::{Intent, Press};
 use crate::session::{Keys, Page, Walk};
 use crate::shelf::TieId;
@@ -122,7 +123,11 @@ impl ScreenPage for State {
         if self.is_whole(context) {
             return view::whole(shown, &self.picture, page);
         }
-        view::fitted(shown, &self.picture, around(page))
+        let around = Around {
+            ways: self.ways(walk.keys(), context),
+            ..around(page)
+        };
+        view::fitted(shown, &self.picture, around)
     }
 
     fn shows_notices(&self) -> bool {
@@ -198,6 +203,7 @@ fn around(page: Page) -> Around {
         notices: page.notices,
         tie: page.tie,
         caution: page.shown.caution,
+        ways: Vec::new(),
         over: page
             .pause
             .or_else(|| page.answer.clone().filter(|_| page.is_whereabouts)),
@@ -254,6 +260,29 @@ const MORE: [KeyHint; 13] = [
 ];
 
 impl State {
+    /// The key of each note, where the notes are ways out: nothing for one that is none.
+    fn ways(&self, keys: Keys, context: &Context) -> Vec<Option<String>> {
+        let slots: &[Option<BarSlot>] = match keys {
+            Keys::Wrong => &[
+                Some(BarSlot::Next),
+                Some(BarSlot::Back),
+                Some(BarSlot::Where),
+                Some(BarSlot::Wrong),
+            ],
+            Keys::NothingToTakeBack => &[None, Some(BarSlot::Back), Some(BarSlot::Wrong)],
+            _ => return Vec::new(),
+        };
+        let hints = self.keys(context);
+        let bindings = &context.session.settings().bindings;
+        let cap = |slot: &Option<BarSlot>| {
+            let hint = hints
+                .iter()
+                .find(|hint| hint.slot == *slot && slot.is_some())?;
+            Some(KeyFace::new(*hint, context.words(), bindings).cap)
+        };
+        slots.iter().map(cap).collect()
+    }
+
     /// Whether the picture has the whole screen: not while the words have a question.
     fn is_whole(&self, context: &Context) -> bool {
         let is_asking = context.session.walk().is_some_and(Walk::is_asking);

@@ -22,6 +22,8 @@ const KEPT: f32 = 76.0;
 pub(super) struct Around {
     pub notices: Vec<String>,
     pub tie: String,
+    /// The key of each note, where the notes are ways out of something.
+    pub ways: Vec<Option<String>>,
     /// A danger of this step.
     pub caution: Option<String>,
     /// The answer to a question, until the next press.

@@ -10,6 +10,7 @@ use super::page_frame::{Around, EdgeTexts, FOOT_GAP, HEAD_GAP, PageFrame, SPACIN
 use crate::app::picture_view::{Claim, PictureView, Placement};
 use crate::app::text_layout::text_metrics::TextMetrics;
 use crate::app::text_layout::type_fitting::{self, Sizes, Texts};
+use crate::app::widgets::key_bar;
 use crate::app::widgets::repaint_layer::{self, layer};
 use crate::app::{theme, widgets};
 use crate::session;
@@ -28,25 +29,58 @@ pub(super) fn fitted<'a, M: 'a>(
     .into()
 }
 
-/// The picture over the whole screen, and the line with its crossings above it.
+/// The picture over the whole screen: where that is wide it has the whole height, and the line with its
+/// crossings stands beside it; else above it.
 pub(super) fn whole<'a, M: 'a>(
     shown: &'a Shown,
     picture: &'a PictureView,
     page: session::Page,
 ) -> Element<'a, M> {
-    let line = text(&shown.line).size(theme::HEADING).font(theme::BOLD);
-    let marks = shown.marks.iter().map(|mark| plate(mark, theme::BODY));
-    let above = row![line].extend(marks).spacing(12).align_y(Center);
-    let above = container(above.wrap().vertical_spacing(8)).width(Fill);
-    let mut parts = column![].spacing(SPACING).padding(PADDING);
-    for notice in page.notices.into_iter().chain(page.shown.caution) {
-        parts = parts.push(widgets::notice_of(notice, theme::SMALL));
-    }
-    parts = parts.push(layer(&shown.line, above)).push(picture.view());
-    for answer in page.pause.into_iter().chain(page.answer) {
-        parts = parts.push(text(answer).size(theme::BODY));
-    }
-    repaint_layer::page(parts)
+    let notices: Vec<String> = page.notices.into_iter().chain(page.shown.caution).collect();
+    let answers: Vec<String> = page.pause.into_iter().chain(page.answer).collect();
+    let parts = responsive(move |room| {
+        let is_wide = room.width > 1.35 * room.height;
+        let line = |size: f32| {
+            let rows = shown.line.lines();
+            let rows = rows.map(|row| text(row).size(size).font(theme::BOLD).into());
+            column(rows)
+        };
+        let marks = shown.marks.iter().map(|mark| plate(mark, theme::BODY));
+        let mut words = column![].spacing(SPACING).width(Fill);
+        for notice in &notices {
+            words = words.push(widgets::notice_of(notice.clone(), theme::SMALL));
+        }
+        let told: Element<'a, M> = if is_wide {
+            let size = (room.width / 34.0).clamp(28.0, 1.5 * theme::HEADING);
+            let marks = row(marks).spacing(8).wrap().vertical_spacing(8);
+            // No arrow is left over for a row of its own.
+            let width = room.width * WORDS_BESIDE_WHOLE;
+            let even = Texts::new(shown).even_width(size, width);
+            let line = container(line(size)).max_width(even);
+            column![line, marks].spacing(SPACING).into()
+        } else {
+            let told = row![line(theme::HEADING)]
+                .extend(marks)
+                .spacing(12)
+                .align_y(Center);
+            told.wrap().vertical_spacing(8).into()
+        };
+        words = words.push(told);
+        for answer in &answers {
+            words = words.push(text(answer.clone()).size(theme::BODY));
+        }
+        let turned = (&shown.line, &notices, &answers);
+        if is_wide {
+            let words = scrollable(words).spacing(4);
+            let words = container(words).width(room.width * WORDS_BESIDE_WHOLE);
+            let words = container(layer(turned, words)).height(Fill);
+            let both = row![words, picture.view()].spacing(SPACING);
+            return repaint_layer::page(column![both]);
+        }
+        let both = column![layer(turned, words), picture.view()];
+        repaint_layer::page(both.spacing(SPACING))
+    });
+    container(parts).padding(PADDING).into()
 }
 
 /// The page in this much room, with as much around the heart as leaves room for it.
@@ -114,7 +148,7 @@ fn fit_page<'a, M: 'a>(
 
 /// The step, or what comes over it in large type.
 fn words<'a, M: 'a>(shown: &'a Shown, around: &Around, sizes: Sizes, even: f32) -> Element<'a, M> {
-    let step = heart(shown, sizes, even);
+    let step = heart(shown, &around.ways, sizes, even);
     let Some(over) = &around.over else {
         return step;
     };
@@ -169,15 +203,20 @@ fn feet<'a, M: 'a>(
 
 /// The line, the crossings and the notes, at these sizes: the line in the middle of its place, the
 /// rest from the foot of that place on. The line is broken so that its rows are `even`.
-fn heart<'a, M: 'a>(shown: &'a Shown, sizes: Sizes, even: f32) -> Element<'a, M> {
+fn heart<'a, M: 'a>(
+    shown: &'a Shown,
+    ways: &[Option<String>],
+    sizes: Sizes,
+    even: f32,
+) -> Element<'a, M> {
     if !shown.things.is_empty() {
         return layer((&shown.line, &shown.notes), things(&shown.things, sizes));
     }
-    let line = text(&shown.line)
-        .size(sizes.line)
-        .font(theme::BOLD)
-        .center();
-    let line = container(line.width(Fill)).max_width(even);
+    let rows = shown.line.lines().map(|row| {
+        let row = text(row).size(sizes.line).font(theme::BOLD);
+        row.center().width(Fill).into()
+    });
+    let line = container(column(rows)).max_width(even);
     let line = container(line).center_x(Fill).id("stage-line");
     let line = if sizes.line_place > 0.0 {
         line.center_y(sizes.line_place)
@@ -199,7 +238,9 @@ fn heart<'a, M: 'a>(shown: &'a Shown, sizes: Sizes, even: f32) -> Element<'a, M>
                 .align_x(Center),
         );
     }
-    if sizes.note > 0.0 {
+    if sizes.note > 0.0 && !ways.is_empty() {
+        heart = heart.push(ways_out(&shown.notes, ways, sizes.note));
+    } else if sizes.note > 0.0 {
         for note in &shown.notes {
             heart = heart.push(text(note).size(sizes.note).style(theme::quiet).center());
         }
@@ -210,6 +251,21 @@ fn heart<'a, M: 'a>(shown: &'a Shown, sizes: Sizes, even: f32) -> Element<'a, M>
         container(heart).center(Fill)
     };
     layer((&shown.line, &shown.notes), heart)
+}
+
+/// Ways out of something, one below the other, each after its key, which its button has too.
+fn ways_out<'a, M: 'a>(notes: &'a [String], ways: &[Option<String>], size: f32) -> Element<'a, M> {
+    let mut keys = column![].spacing(size * type_fitting::HEART_GAP);
+    let mut told = column![].spacing(size * type_fitting::HEART_GAP);
+    for (note, cap) in notes.iter().zip(ways) {
+        let way = note.split_once(':').filter(|_| cap.is_some());
+        let way = way.map_or(note.as_str(), |(_, way)| way.trim_start());
+        let row = size * 1.3;
+        told = told.push(container(text(way).size(size)).center_y(row));
+        let cap = cap.clone().map(|cap| key_bar::keycap_of(cap, size * 0.8));
+        keys = keys.push(container(column![].push(cap)).center_y(row));
+    }
+    row![keys.align_x(Center), told].spacing(size * 0.6).into()
 }
 
 /// The things of a page, each above its notes, at these sizes.
@@ -254,6 +310,8 @@ fn plate<'a, M: 'a>(mark: &'a CrossingMark, size: f32) -> Element<'a, M> {
         .into()
 }
 
+/// The share of the width that the words have beside a picture over the whole screen.
+const WORDS_BESIDE_WHOLE: f32 = 0.28;
 /// Room round the page, in logical pixels.
 const PADDING: f32 = 16.0;
 /// The largest type of what comes over the stage.
