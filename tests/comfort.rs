@@ -89,22 +89,26 @@ fn pedals_are_learnt_by_presses_alone_and_kept() {
     let mut hands = Hands::open(folder.path(), None);
     hands.press(letter("t"));
     hands.press(named(Named::Enter));
-    assert!(hands.last_said().ends_with("Press what you want for next."));
+    assert!(
+        hands
+            .last_said()
+            .ends_with("Press what you want for “next”.")
+    );
     let (left, right) = (letter("a"), Input::Note(60));
     hands.press(left.clone());
     assert_eq!(
         hands.last_said(),
-        "Key a is next. Press what you want for back."
+        "Key a is next. Press what you want for “back”."
     );
     pedal(&mut hands, &right);
     assert_eq!(
         hands.last_said(),
-        "MIDI note 60 is back. Press what you want for say it again."
+        "MIDI note 60 is back. Press what you want for “say it again”."
     );
     hands.press(left.clone());
     assert_eq!(
         hands.last_said(),
-        "Skipped. Press what you want for where am I."
+        "Skipped. Press what you want for “where am I”."
     );
     hands.press(left.clone());
     assert_eq!(hands.last_said(), "Skipped. That is all, and it is kept.");

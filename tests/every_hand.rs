@@ -292,7 +292,7 @@ fn there_is_a_quiet_way_past_the_first_tie() {
     let mut desk = Desk::new(Hands::open(folder.path(), None), WINDOW);
     let place = desk.place_of_text("Something else");
     desk.click(place.center());
-    assert!(desk.hands.sees("What will you cover?"));
+    assert!(desk.hands.sees("Name the knot by its numbers"));
     desk.type_in("4");
     desk.press(Named::Enter);
     assert!(desk.hands.last_said().contains("Leave a tail"));

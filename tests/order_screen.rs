@@ -694,3 +694,31 @@ fn what_is_neither_in_place_nor_slid_on_is_mended_where_it_is_told() {
     assert_eq!(said.to_string(), "Slid on or tied in place: Tied in place");
     assert!(!page(&book).contains("maybe"), "{}", page(&book));
 }
+
+/// A book without orders says what one is, and the key that leads on everywhere begins one.
+#[test]
+fn an_empty_book_invites_to_the_first_order() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = at_orders(folder.path());
+    let size = iced::Size::new(1100.0, 760.0);
+    for id in ["bar-next", "picture"] {
+        assert!(
+            hands.screen(size).find(iced_test::selector::id(id)).is_ok(),
+            "{id}"
+        );
+    }
+    assert!(kept(folder.path()).is_empty());
+    hands.press(Named::Space);
+    say(&mut hands, "the club");
+    assert_eq!(kept(folder.path()).len(), 1);
+    // Once there is one, the next press opens it and begins none.
+    hands.press(Named::Escape);
+    assert!(
+        hands
+            .screen(size)
+            .find(iced_test::selector::id("picture"))
+            .is_err()
+    );
+    hands.press(Named::Space);
+    assert_eq!(kept(folder.path()).len(), 1);
+}

@@ -190,7 +190,7 @@ const CASES: [Case; 19] = [
             "Learn pedals and keys.",
             "Press something learnt before to skip a line, twice to be done.",
             "Escape leaves all as it was.",
-            "Press what you want for next.",
+            "Press what you want for “next”.",
         ],
         keys: &[],
     },

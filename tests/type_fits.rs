@@ -216,7 +216,7 @@ fn every_screen_fits_the_smallest_window_in_every_language() {
     // What opens the screen, and what must be in sight on it: a text, and a button of the bar.
     let screens: [(&[Key], &str, &str); 10] = [
         (&[], "first-start-heading", "bar-next"),
-        (&[Key::Named(Named::Tab)], "start-heading", "bar-next"),
+        (&[Key::Named(Named::Tab)], "start-name-heading", "bar-next"),
         (&[letter("p")], "plan-heading", "bar-next"),
         (&[letter("s")], "shelf-heading", "bar-leave"),
         (&[letter("t")], "settings-heading", "bar-leave"),

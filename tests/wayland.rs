@@ -459,11 +459,11 @@ fn a_key_is_learnt_and_a_held_one_repeats() {
     let second = says("space");
     assert_ne!(first, second);
     assert!(says("t").contains("Press enter to learn others."));
-    assert!(says("Return").ends_with("Press what you want for next."));
+    assert!(says("Return").ends_with("Press what you want for “next”."));
     // A pedal sends such a key.
     let learnt = says("F13");
     assert!(
-        learnt.ends_with("Press what you want for back."),
+        learnt.ends_with("Press what you want for “back”."),
         "{learnt}"
     );
     // Learnt already: it skips a line, and twice it is done.

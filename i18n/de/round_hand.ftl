@@ -9,7 +9,7 @@ start-tied-hand = um die Hand
 # What the knot comes to, as start-facts, where it is tied round the hand. $strands is one here. $cord: a length with its unit.
 start-facts-round-hand = { $leads } Parten, { $bights } Buchten um die Hand, ohne Rohr und Stifte, { $tucks }-mal durchstecken{ $other_tucks ->
         [0] { "" }
-       *[other] , mit über begonnen { $other_tucks }-mal
+       *[other] { " " }(mit über begonnen: { $other_tucks }-mal)
     }. { $hand ->
         [left] Die rechte Hand hält, die Handfläche zu dir, und die linke knüpft.
        *[right] Die linke Hand hält, die Handfläche zu dir, und die rechte knüpft.

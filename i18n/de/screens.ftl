@@ -15,6 +15,7 @@ first-start-say = Wollen wir den ersten zusammen knüpfen? Du brauchst ein Rohr 
 
 start-heading = Was willst du bedecken?
 start-by-numbers = Oder nenne den Knoten mit Zahlen
+start-name-heading = Den Knoten mit Zahlen nennen
 start-leads = Parten
 start-bights = Buchten
 start-passes = Durchgänge
@@ -47,7 +48,7 @@ start-facts = { $leads } Parten, { $bights } Buchten{ $nested ->
        *[other] { $strands } Stränge
     }, { $tucks }-mal durchstecken{ $other_tucks ->
         [0] { "" }
-       *[other] , mit über begonnen { $other_tucks }-mal
+       *[other] { " " }(mit über begonnen: { $other_tucks }-mal)
     }. { $staggered ->
         [yes] Jeder { -top-pin } steht einen halben Abstand weiter { $hand ->
             [left] links

@@ -16,7 +16,7 @@ known-others = It does not do. These would:
 # What it comes to in so many passes. $verdict: covers, any (no length to cover is named), narrow, wide,
 # round (it does not go round), tube or cord. $drawn: tight, eased or open. Lengths: $tight and $widest
 # its widths, $width the one it is drawn up to, $cover the one asked for, $needed and $hand of cord.
-# Example: Doubled: covers, 36 mm, a little open. It goes from 34 mm to 45 mm.
+# Example: Doubled: covers, 36 mm, eased. It goes from 34 mm to 45 mm.
 known-fit = { $passes ->
         [1] Single
         [2] Doubled
@@ -25,7 +25,7 @@ known-fit = { $passes ->
     }: { $verdict ->
         [covers] it does, { $width }, { $drawn ->
             [tight] drawn tight
-            [eased] a little open
+            [eased] eased
            *[open] open
         }. It goes from { $tight } to { $widest }.
         [any] { $tight } drawn tight, { $widest } at the widest.

@@ -15,6 +15,7 @@ first-start-say = Shall we tie the first one together? You need a tube with five
 
 start-heading = What will you cover?
 start-by-numbers = Or name the knot by its numbers
+start-name-heading = Name the knot by its numbers
 start-leads = Leads
 start-bights = Bights
 start-passes = Passes

@@ -196,18 +196,18 @@ settings-not-kept = The settings could not be reached ({ $reason }): see that th
 learn-opening-say = Learn pedals and keys. Press something learnt before to skip a line, twice to be done. Escape leaves all as it was.
 learn-how = Press something learnt before: skip this · twice: done
 
-# Example: Press what you want for next.
+# Example: Press what you want for “next”.
 learn-asks = { $intent ->
-        [next] Press what you want for next.
-        [back] Press what you want for back.
-        [again] Press what you want for say it again.
-        [where] Press what you want for where am I.
-        [slower] Press what you want for slower.
-        [faster] Press what you want for faster.
-        [pause] Press what you want for pause.
-        [cord] Press what you want for will the cord do.
-        [join] Press what you want for it ran out or frayed.
-       *[wrong] Press what you want for something is wrong.
+        [next] Press what you want for “next”.
+        [back] Press what you want for “back”.
+        [again] Press what you want for “say it again”.
+        [where] Press what you want for “where am I”.
+        [slower] Press what you want for “slower”.
+        [faster] Press what you want for “faster”.
+        [pause] Press what you want for “pause”.
+        [cord] Press what you want for “will the cord do”.
+        [join] Press what you want for “it ran out or frayed”.
+       *[wrong] Press what you want for “something is wrong”.
     }
 
 # What was pressed and what it is for.

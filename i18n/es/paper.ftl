@@ -32,7 +32,7 @@ paper-choice = { $kind ->
        *[reel] Imagen en movimiento
     }, como archivo { $form }.
 
-paper-file = Clase de archivo
+paper-file = Tipo de archivo
 paper-paper = Papel
 # $paper: A4 or Letter.
 paper-size = Papel: { $paper }.

@@ -15,6 +15,7 @@ first-start-say = ¿Hacemos juntos el primero? Necesitas un tubo con cinco clavi
 
 start-heading = ¿Qué vas a cubrir?
 start-by-numbers = O di el nudo por sus números
+start-name-heading = Di el nudo por sus números
 start-leads = Ramales
 start-bights = Senos
 start-passes = Pasadas

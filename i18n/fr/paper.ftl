@@ -32,7 +32,7 @@ paper-choice = { $kind ->
        *[reel] Image animée
     }, en fichier { $form }.
 
-paper-file = Sorte de fichier
+paper-file = Type de fichier
 paper-paper = Papier
 # $paper: A4 or Letter.
 paper-size = Papier : { $paper }.

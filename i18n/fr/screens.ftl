@@ -9,12 +9,13 @@ first-start-what = Un bonnet turc est une tresse sans fin autour d’un cordage,
 first-start-needs = Il vous faut un tube avec cinq picots autour de chaque bout du nœud, et un mètre de cordon.
 first-start-begin = Faire le premier
 first-start-past = Autre chose
-first-start-say = Faisons-nous le premier ensemble ? Il vous faut un tube avec cinq picots autour de chaque bout du nœud, et un mètre de cordon. Appuyez sur la barre d’espace pour commencer, ou sur tabulation pour autre chose.
+first-start-say = Et si nous faisions le premier ensemble ? Il vous faut un tube avec cinq picots autour de chaque bout du nœud, et un mètre de cordon. Appuyez sur la barre d’espace pour commencer, ou sur tabulation pour autre chose.
 
 ## The start screen
 
 start-heading = Qu’allez-vous couvrir ?
 start-by-numbers = Ou nommez le nœud par ses nombres
+start-name-heading = Nommer le nœud par ses nombres
 start-leads = Brins
 start-bights = Ganses
 start-passes = Passes
@@ -64,7 +65,7 @@ start-facts = { $leads } brins, { $bights } ganses{ $nested ->
     }
 
 # What no knot must be trusted with, where one is chosen.
-choice-caution = Il ne fait que décorer : ne lui confiez jamais une personne ni une charge, et tenez cordon et petites pièces loin des jeunes enfants.
+choice-caution = Il ne fait que décorer : ne lui confiez jamais une personne ni une charge, et gardez cordon et petites pièces hors de portée des jeunes enfants.
 
 # A knot of many evenings: it may be a slip of the hand. $legs: legs of all passes.
 start-huge = { $leads } brins et { $bights } ganses font { $legs } trajets, l’ouvrage de bien des soirées. Appuyez encore une fois pour le commencer, ou changez les nombres.

@@ -1,7 +1,7 @@
 # The settings and the learn screen, and the presses that are the same on every screen.
 
 settings-heading = Réglages
-settings-opening-say = Réglages. Les flèches haut et bas vont de ligne en ligne, les flèches de côté changent la valeur, échap termine.
+settings-opening-say = Réglages. Les flèches haut et bas vont de ligne en ligne, les flèches de côté changent la valeur, Échap termine.
 
 # The heading of a group of lines, with what they are for. $group: pedals, language, voice, signals,
 # screen, pace, prices or presses.
@@ -196,18 +196,18 @@ settings-not-kept = Les réglages sont hors d’accès ({ $reason }) : vérifie
 learn-opening-say = Apprendre pédales et touches. Appuyez sur une touche déjà apprise pour sauter une ligne, deux fois pour terminer. Échap laisse tout comme avant.
 learn-how = Touche déjà apprise : sauter · deux fois : terminer
 
-# Exemple : Appuyez sur ce que vous voulez pour suivant.
+# Exemple : Appuyez sur ce que vous voulez pour « suivant ».
 learn-asks = { $intent ->
-        [next] Appuyez sur ce que vous voulez pour suivant.
-        [back] Appuyez sur ce que vous voulez pour retour.
-        [again] Appuyez sur ce que vous voulez pour répéter.
-        [where] Appuyez sur ce que vous voulez pour où suis-je.
-        [slower] Appuyez sur ce que vous voulez pour plus lent.
-        [faster] Appuyez sur ce que vous voulez pour plus vite.
-        [pause] Appuyez sur ce que vous voulez pour pause.
-        [cord] Appuyez sur ce que vous voulez pour assez de cordon.
-        [join] Appuyez sur ce que vous voulez pour cordon fini ou effiloché.
-       *[wrong] Appuyez sur ce que vous voulez pour erreur.
+        [next] Appuyez sur ce que vous voulez pour « suivant ».
+        [back] Appuyez sur ce que vous voulez pour « retour ».
+        [again] Appuyez sur ce que vous voulez pour « répéter ».
+        [where] Appuyez sur ce que vous voulez pour « où suis-je ».
+        [slower] Appuyez sur ce que vous voulez pour « plus lent ».
+        [faster] Appuyez sur ce que vous voulez pour « plus vite ».
+        [pause] Appuyez sur ce que vous voulez pour « pause ».
+        [cord] Appuyez sur ce que vous voulez pour « assez de cordon ».
+        [join] Appuyez sur ce que vous voulez pour « cordon fini ou effiloché ».
+       *[wrong] Appuyez sur ce que vous voulez pour « erreur ».
     }
 
 # What was pressed and what it is for.

@@ -4,7 +4,7 @@
 
 shelf-heading = L’étagère
 shelf-empty = L’étagère est vide : chaque nœud commencé se range ici. On commence par le premier ?
-shelf-empty-say = L’étagère est vide. Appuyez sur la barre d’espace pour commencer le premier nœud, ou sur échap pour revenir.
+shelf-empty-say = L’étagère est vide. Appuyez sur la barre d’espace pour commencer le premier nœud, ou sur Échap pour revenir.
 
 # How a tie stands. $state: waiting, finished or away.
 # Exemple : 58 %, 14 trajets sur 24, dernière fois hier
@@ -198,7 +198,7 @@ look-only-say = Regarder seulement. Rien de ce que vous faites ici n’est gard�
 
 ## The log
 
-log-offer-say = C’était la dernière étape. Appuyez sur L pour noter ce qui a servi, ou sur échap pour quitter.
+log-offer-say = C’était la dernière étape. Appuyez sur L pour noter ce qui a servi, ou sur Échap pour quitter.
 
 log-heading = Ce qui a vraiment servi
 log-say = Ce qui a vraiment servi. Tabulation va de champ en champ ; ce que vous laissez vide n’est pas compté. Entrée garde le tout.
@@ -259,7 +259,7 @@ log-photograph-other = « { $file } » n’est pas une photographie que l’on
 log-photograph-damaged = « { $file } » est abîmé et ne peut pas être montré : copiez-le encore une fois de l’appareil, ou choisissez une autre photographie.
 # $most: megabytes.
 log-photograph-large = « { $file } » est trop grand : une photographie peut avoir jusqu’à { $most } mégaoctets et cent millions de pixels. Choisissez-en une copie plus petite.
-log-leave-asks = Ce que vous avez tapé n’est pas gardé. Appuyez encore sur échap pour quitter sans le garder, ou sur entrée pour le garder.
+log-leave-asks = Ce que vous avez tapé n’est pas gardé. Appuyez encore sur Échap pour quitter sans le garder, ou sur entrée pour le garder.
 log-not-kept = Cela n’a pas pu être gardé. { $reason }
 
 ## In the terminal

@@ -372,8 +372,8 @@ impl KnotCount {
         let first = knot.leg_from(Pin::bottom(1).in_row(outermost(knot.nested())));
         let crossed = || knot.crossings_of(first).map(|(row, _)| row);
         let mark = match &self.stage {
-            Stage::Bights(_) => Mark::Rims,
-            Stage::Nested(_) => Mark::Bight(first.from),
+            // One of those that are counted: the others are like it, once round.
+            Stage::Bights(_) | Stage::Nested(_) => Mark::Bight(first.from),
             Stage::Lands(_) => Mark::Bight(first.to),
             Stage::Rows(..) => Mark::Crossing(first.from, crossed().last()?),
             Stage::Weave(asked) => {

@@ -9,6 +9,7 @@ use super::pins::set_nested;
 use super::selectors::Selector;
 use super::setup_form::or_none;
 use super::spoken_messages::SpokenMessage;
+use super::unbroken::unbroken;
 use super::{Sentence, Spoken, Words};
 use crate::bench::{
     CordStandard, Correction, Counts, DrawnUp, FitAnswer, FitSection, Ground, KnotShape, Prices,
@@ -182,7 +183,7 @@ impl Words {
     /// A knot on the plan screen: what it comes to, in two lines.
     pub fn answer_facts(&self, answer: &FitAnswer, prices: Prices) -> [String; 2] {
         let args = answer_args(answer, prices, self.time(answer.minutes));
-        ["plan-answer-shape", "plan-answer-work"].map(|id| self.text(id, &args))
+        ["plan-answer-shape", "plan-answer-work"].map(|id| unbroken(&self.text(id, &args)))
     }
 
     /// A knot on its card: its few figures, a line each.
@@ -194,7 +195,7 @@ impl Words {
             "plan-card-tucks",
             "plan-card-cord",
         ];
-        figures.map(|id| self.text(id, &args))
+        figures.map(|id| unbroken(&self.text(id, &args)))
     }
 
     /// The ends of the range of widths of a knot.

@@ -52,6 +52,7 @@ mod spoken_messages;
 mod step_args;
 mod taking_back;
 mod told_length;
+mod unbroken;
 mod units;
 
 pub use counting::CountAsked;

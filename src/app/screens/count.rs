@@ -14,6 +14,9 @@ use crate::pedal::{Intent, Press};
 use crate::session::{CountAction, CountKeys, KnotCount};
 use crate::words::Spoken;
 
+/// The number that is counted, or the question: read from where the knot is held.
+const HERO: f32 = 56.0;
+
 /// What is counted so far.
 pub struct State {
     count: KnotCount,
@@ -88,10 +91,7 @@ impl ScreenPage for State {
 
     fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
         let shown = self.count.show(context.words());
-        let line = text(shown.line)
-            .size(theme::HEADING)
-            .font(theme::BOLD)
-            .center();
+        let line = text(shown.line).size(HERO).font(theme::BOLD).center();
         let mut told = column![line].spacing(18).align_x(Center).width(Fill);
         for note in shown.notes {
             told = told.push(text(note).size(theme::BODY).center());
@@ -99,7 +99,7 @@ impl ScreenPage for State {
         let told = container(told).center_y(Fill).width(FillPortion(3));
         let picture = container(self.picture.view()).width(FillPortion(2));
         widgets::page(14)
-            .push(text(shown.phase).size(theme::BODY).style(theme::quiet))
+            .push(text(shown.phase).size(theme::HEADING).font(theme::BOLD))
             .push(row![told, picture].spacing(24).height(Fill))
             .into()
     }

@@ -24,6 +24,11 @@ use crate::words::{Remark, Spoken, Words};
 /// The list of lessons.
 const LIST: &str = "lessons";
 
+/// Below this height the picture stands beside what is told and not above it.
+const LOW: f32 = 420.0;
+/// The most of the height that what is told takes; more of it is scrolled.
+const MOST_TOLD: f32 = 0.34;
+
 /// How long each picture of a lesson stands.
 const STANDS: Duration = Duration::from_millis(600);
 
@@ -137,20 +142,31 @@ impl ScreenPage for State {
         // What the knot looks like has the room that is left.
         let lessons = responsive(move |room| {
             let picture = container(self.picture.view());
+            let told = scrollable(self.told(words)).spacing(8);
+            let list = container(self.list(words));
             if room.height > room.width {
-                let told = container(scrollable(self.told(words)).spacing(8));
-                return column![
-                    container(self.list(words)).max_height(room.height / 3.0),
-                    picture.height(Fill),
-                    told.max_height(room.height / 4.0),
+                let told = container(told).max_height(room.height / 4.0);
+                return column![list.max_height(room.height / 3.0), picture.height(Fill)]
+                    .push(told)
+                    .push(self.weave(words))
+                    .spacing(14)
+                    .into();
+            }
+            // Where it is low the picture has the whole height beside the words.
+            if room.height < LOW {
+                let told = column![container(told).height(Fill)].push(self.weave(words));
+                return row![
+                    list.width(FillPortion(6)),
+                    container(told.spacing(8)).width(FillPortion(6)),
+                    picture.width(FillPortion(5)),
                 ]
-                .spacing(14)
+                .spacing(20)
                 .into();
             }
-            let told = scrollable(self.told(words)).spacing(8);
-            let beside = column![picture.height(FillPortion(3)), told.height(FillPortion(2)),];
+            let told = container(told).max_height(room.height * MOST_TOLD);
+            let beside = column![picture.height(Fill), told].push(self.weave(words));
             row![
-                container(self.list(words)).width(FillPortion(2)),
+                list.width(FillPortion(2)),
                 container(beside.spacing(14)).width(FillPortion(3)),
             ]
             .spacing(30)
@@ -194,22 +210,21 @@ impl State {
             .into()
     }
 
-    /// What is new in the lesson that is chosen, and how its weave begins.
+    /// What is new in the lesson that is chosen.
     fn told<'a>(&self, words: &Words) -> Column<'a, Message> {
         let idea = words.lesson_idea(COURSE[self.chosen].number).to_string();
-        let mut told = column![text(idea).size(theme::BODY)]
-            .spacing(14)
-            .width(Fill);
-        if let Ok(tie) = self.tie() {
-            let weave = text(words.lesson_weave(&tie.plan)).size(theme::BODY);
-            told = told.push(
-                button(weave)
-                    .padding([9, 14])
-                    .style(theme::pressable(false))
-                    .on_press(Message::Exchange),
-            );
-        }
-        told
+        column![text(idea).size(theme::BODY)].width(Fill)
+    }
+
+    /// How its weave begins, with the key that has it begin the other way: always in sight.
+    fn weave<'a>(&self, words: &Words) -> Option<Element<'a, Message>> {
+        let tie = self.tie().ok()?;
+        let weave = text(words.lesson_weave(&tie.plan)).size(theme::BODY);
+        let weave = button(weave)
+            .padding([9, 14])
+            .style(theme::pressable(false))
+            .on_press(Message::Exchange);
+        Some(container(weave).id("lesson-weave").into())
     }
 
     fn choose(&mut self, index: usize, context: &Context) -> Next<Message> {

@@ -1,7 +1,7 @@
 //! Trying knocks: how loud it is, and each row that was taken, to find where the microphone should lie.
 
 use iced::widget::{column, progress_bar, text};
-use iced::{Center, Element, Fill, Task};
+use iced::{Element, Fill, Task};
 
 use super::context::Context;
 use super::route::{Go, Next};
@@ -81,7 +81,7 @@ impl ScreenPage for State {
         .spacing(6);
         let rows = self.trial.rows(words).into_iter().enumerate();
         let rows = rows.map(|(age, row)| {
-            let row = text(String::from(row)).center();
+            let row = text(String::from(row));
             let row = if age == 0 {
                 row.size(44).font(theme::BOLD)
             } else {
@@ -89,7 +89,7 @@ impl ScreenPage for State {
             };
             row.into()
         });
-        let rows = column(rows).spacing(10).align_x(Center).width(Fill);
+        let rows = column(rows).spacing(10).width(Fill);
         let page = widgets::page(14).push(heading);
         page.push(column![how, level, rows].spacing(24)).into()
     }

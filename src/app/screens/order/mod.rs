@@ -1,20 +1,23 @@
 //! The order screen: several pieces at once, worked by keys alone. What a press comes to is the
 //! book's affair.
 
-use iced::widget::{Id, button, column, container, operation, scrollable, space, text};
-use iced::{Element, Fill, Task};
+use iced::widget::{Id, button, column, container, operation, row, scrollable, space, text};
+use iced::{Center, Element, Fill, FillPortion, Task};
 
 use super::context::Context;
 use super::route::{Go, Next};
 use super::screen_page::ScreenPage;
 use crate::app::key_guide::KeyHint;
 use crate::app::off_thread::off_thread;
+use crate::app::picture_view::PictureView;
 use crate::app::services::LAST_SAVE;
+use crate::app::widgets::key_bar::{KeyFace, keycap};
 use crate::app::widgets::key_row::key_row;
 use crate::app::{theme, widgets};
 use crate::pedal::{Intent, Press};
+use crate::picture::Subject;
 use crate::session::{
-    Event, OrderAction, OrderBook, OrderJob, OrderLine, OrderReport, do_order_job,
+    Event, OrderAction, OrderBook, OrderJob, OrderLine, OrderReport, do_order_job, first_tie,
 };
 use crate::shelf::{Shelf, ShelfReading};
 use crate::words::Spoken;
@@ -22,6 +25,8 @@ use crate::words::Spoken;
 /// The book of orders.
 pub struct State {
     book: OrderBook,
+    /// What an order could be of, as long as there is none.
+    knot: PictureView,
 }
 
 /// What happens on the screen besides presses.
@@ -45,6 +50,9 @@ pub type Done = std::sync::Arc<std::sync::Mutex<Option<ShelfReading<OrderReport>
 /// The widget that the lines are scrolled in.
 const LIST: &str = "order-list";
 
+/// Begins an order.
+const NEW_ORDER: KeyHint = KeyHint::here("n", "key-new-order");
+
 /// The line that is typed into.
 fn line() -> Id {
     Id::new("order-line")
@@ -63,7 +71,10 @@ impl ScreenPage for State {
             no_place(&mut book, context);
             Task::none()
         };
-        (Self { book }, look)
+        let mut knot = PictureView::default();
+        let first = first_tie().ok();
+        knot.show(first.map(|tie| Subject::finished(&tie.plan)));
+        (Self { book, knot }, look)
     }
 
     fn update(&mut self, message: Message, context: &mut Context) -> Next<Message> {
@@ -125,6 +136,9 @@ impl ScreenPage for State {
                 operation::move_cursor_to_end(line()),
             ]));
         }
+        if intent == Some(Intent::Next) && self.invites() && !press.is_repeat {
+            return self.update(Message::Key(NEW_ORDER), context);
+        }
         let action = self.book.press(press, intent, context.words());
         self.follow(action, context)
     }
@@ -161,21 +175,24 @@ impl ScreenPage for State {
         if context.services.shelf.is_none() {
             return page.push(space::vertical()).into();
         }
+        if self.invites() {
+            return page.push(self.inviting(context)).into();
+        }
         if self.book.typed().is_none() {
             let bindings = &context.session.settings().bindings;
             page = page.push(key_row(&self.offers(), words, bindings, Message::Key));
         }
         if self.book.lines().is_empty() {
-            let empty = self
-                .book
-                .has_none()
-                .then(|| text(words.plainly("orders-empty", &[])).size(theme::BODY));
-            return page.push(empty).push(space::vertical()).into();
+            return page.push(space::vertical()).into();
         }
         let rows = self.book.lines().iter().enumerate();
         let rows = rows.map(|(at, line)| self.line(at, line));
         let list = scrollable(column(rows).spacing(6)).id(LIST);
         page.push(list.width(Fill).height(Fill)).into()
+    }
+
+    fn redraw(&mut self, context: &Context) {
+        self.knot.set_dots(context.dots());
     }
 
     fn keys(&self, _: &Context) -> Vec<KeyHint> {
@@ -187,6 +204,9 @@ impl ScreenPage for State {
         }
         let (is_open, is_piece) = self.book.depth();
         let mut keys = Vec::new();
+        if self.invites() {
+            keys.push(KeyHint::next("key-new-order"));
+        }
         if is_open || !self.book.is_empty() {
             keys.extend([
                 KeyHint::next("key-open-or-change"),
@@ -231,10 +251,36 @@ fn do_job(shelf: Shelf, job: OrderJob, context: &Context) -> Task<Message> {
 }
 
 impl State {
+    /// Whether there is no order yet, and none is being named.
+    fn invites(&self) -> bool {
+        self.book.has_none() && self.book.typed().is_none()
+    }
+
+    /// What an order is, and how to begin one, beside a knot of which it could be.
+    fn inviting<'a>(&'a self, context: &Context) -> Element<'a, Message> {
+        let words = context.words();
+        let told = text(words.plainly("orders-empty", &[])).size(theme::BODY);
+        let bindings = &context.session.settings().bindings;
+        let KeyFace { cap, label, .. } = KeyFace::new(NEW_ORDER, words, bindings);
+        let begin = row![keycap(cap), text(label).size(26).font(theme::BOLD)];
+        let begin = button(begin.spacing(12).align_y(Center))
+            .padding([12, 20])
+            .style(theme::pressable(true))
+            .on_press(Message::Key(NEW_ORDER));
+        let undo = self.book.can_undo().then(|| {
+            let undo = [KeyHint::here("u", "key-undo")];
+            key_row(&undo, words, bindings, Message::Key)
+        });
+        let told = column![told, begin].push(undo).spacing(18);
+        let told = container(told).width(FillPortion(3));
+        let knot = container(self.knot.view()).width(FillPortion(2));
+        row![told, knot].spacing(24).height(Fill).into()
+    }
+
     /// What can be done on the page besides opening and changing its lines.
     fn offers(&self) -> Vec<KeyHint> {
         let own: &[KeyHint] = match self.book.depth() {
-            (false, _) => &[KeyHint::here("n", "key-new-order")],
+            (false, _) => &[NEW_ORDER],
             (true, false) => &[
                 KeyHint::here("a", "key-add-piece"),
                 KeyHint::here("b", "key-tie-next-piece"),

@@ -45,10 +45,12 @@ impl State {
                     places,
                     is_captioned,
                 } => {
+                    // No card of a kind stands under the name of another, or under none.
+                    let first = places.start;
                     let cards = places.filter_map(|place| {
                         let answer = answers.get(place)?;
                         let card = self.card(place, answer, wide, words);
-                        let caption = begins_section(answers, place)
+                        let caption = (place == first || begins_section(answers, place))
                             .then(|| self.caption(question, answer, words));
                         Some(captioned(
                             caption.filter(|_| is_captioned),
@@ -147,16 +149,18 @@ impl State {
         let button = container(button).id("plan-filters");
         let set = PlanFilter::ALL.into_iter();
         let set = set.filter(|filter| self.filters.choice(*filter) != 0);
-        let mut set: Vec<Element<'a, Message>> =
-            set.map(|filter| self.chip(filter, words)).collect();
+        let set: Vec<Element<'a, Message>> = set.map(|filter| self.chip(filter, words)).collect();
         if set.is_empty() {
             let found = if self.known.are_others {
                 words.plainly("known-others", &[])
             } else {
                 words.answers_found(found)
             };
+            // Two rows of it are no higher than the button beside it.
             let found = text(found).size(theme::SMALL).font(theme::BOLD);
-            set.push(container(found).center_y(FINGER).into());
+            let found = found.line_height(1.15).width(Fill);
+            let found = container(found).center_y(FINGER);
+            return row![button, found].spacing(8).into();
         }
         row![button]
             .extend(set)

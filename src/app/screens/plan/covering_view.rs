@@ -12,8 +12,8 @@ use super::pictures::Choice;
 use crate::app::theme;
 use crate::words::Words;
 
-/// The picture of an answer: about as wide as high, so that a mat is seen whole.
-const PICTURE: Size = Size::new(54.0, 48.0);
+/// The picture of an answer: so low that the field below the question is seen whole with it.
+const PICTURE: Size = Size::new(48.0, 36.0);
 /// So many answers stand side by side above the cards, and beside them.
 const ABREAST: usize = 4;
 const ABREAST_BESIDE: usize = 2;

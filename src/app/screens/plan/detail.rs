@@ -47,7 +47,7 @@ impl State {
         self.pictures.chosen(answer, (self.hand, self.side))
     }
 
-    /// What the chosen knot comes to, line by line.
+    /// What the chosen knot comes to, line by line, scrolled.
     pub(super) fn told_of<'a>(
         &self,
         question: &FitQuestion,
@@ -55,24 +55,52 @@ impl State {
         words: &Words,
     ) -> Element<'a, Message> {
         let mut told = column![].spacing(4).width(Fill);
+        if let Some(answer) = answers.get(self.chosen) {
+            let name = text(words.answer_line(answer)).size(24).font(theme::BOLD);
+            told = told.push(name).push(range(answer, words));
+        }
+        // What the knot is not for stands in sight; the figures are on its card too.
+        let told = told
+            .push(self.cautions(question, answers, words))
+            .push(self.facts(question, answers, words));
+        scrollable(told).spacing(8).width(Fill).height(Fill).into()
+    }
+
+    /// What was complained of, and what to take care of with the chosen knot.
+    pub(super) fn cautions<'a>(
+        &self,
+        question: &FitQuestion,
+        answers: &[FitAnswer],
+        words: &Words,
+    ) -> Element<'a, Message> {
+        let mut lines = column![].spacing(4).width(Fill);
         if let Some(complaint) = &self.complaint {
-            told = told.push(widgets::notice_of(
-                complaint.shown().to_owned(),
-                theme::SMALL,
-            ));
+            let complaint = complaint.shown().to_owned();
+            lines = lines.push(widgets::notice_of(complaint, theme::SMALL));
         }
         let Some(answer) = answers.get(self.chosen) else {
-            return told.into();
+            return lines.into();
         };
-        let name = text(words.answer_line(answer)).size(24).font(theme::BOLD);
-        told = told.push(name).push(range(answer, words));
         let cautions = question.cautions(answer).into_iter();
         let cautions = cautions.map(|caution| words.caution(&caution).to_string());
         for caution in cautions.chain([words.choice_caution().to_string()]) {
             let caution = text(caution).size(theme::SMALL).style(theme::alert);
-            told = told.push(caution);
+            lines = lines.push(caution);
         }
-        // What the knot is not for stands in sight; the figures are on its card too.
+        lines.into()
+    }
+
+    /// The figures of the chosen knot, and what is to be said of all of them.
+    pub(super) fn facts<'a>(
+        &self,
+        question: &FitQuestion,
+        answers: &[FitAnswer],
+        words: &Words,
+    ) -> Element<'a, Message> {
+        let mut told = column![].spacing(4).width(Fill);
+        let Some(answer) = answers.get(self.chosen) else {
+            return told.into();
+        };
         for fact in words.answer_facts(answer, self.prices) {
             told = told.push(text(fact).size(theme::SMALL));
         }
@@ -85,7 +113,7 @@ impl State {
         for note in notes {
             told = told.push(widgets::quiet(note, theme::SMALL));
         }
-        scrollable(told).spacing(8).width(Fill).height(Fill).into()
+        told.into()
     }
 }
 

@@ -22,11 +22,12 @@ const FINGER: f32 = 44.0;
 const HEADING: f32 = 26.0;
 
 impl State {
-    /// All fields in so many columns below the heading, in this height.
+    /// All fields in so many columns below the heading, and what stands below them, in this height.
     pub(super) fn fields<'a>(
         &'a self,
         columns: usize,
         height: Length,
+        below: Option<Element<'a, Message>>,
         words: &'a Words,
     ) -> Element<'a, Message> {
         let mut form = column![
@@ -44,7 +45,7 @@ impl State {
             form = form.push(row(fields.chain(left_over)).spacing(18));
         }
         let hint = words.plainly("plan-hint", &[]);
-        let form = form.push(widgets::quiet(hint, theme::SMALL));
+        let form = form.push(widgets::quiet(hint, theme::SMALL)).push(below);
         scrollable(form)
             .id(FORM)
             .spacing(8)

@@ -1,6 +1,6 @@
 //! Where the cards of the plan screen stand: the best of each kind side by side, each kind with its name
-//! above its first card, and after them section by section under a heading. No more of them are laid out
-//! than are in sight, since there may be hundreds.
+//! above its first card and again above the first of each row, and after them section by section under a
+//! heading. No more of them are laid out than are in sight, since there may be hundreds.
 
 use std::cell::Cell;
 use std::ops::Range;
@@ -9,8 +9,9 @@ use crate::bench::{FitAnswer, FitSection};
 
 /// The least width of a card.
 const LEAST: f32 = 318.0;
-/// Height of a card, and of the heading of a section, with the gap below each.
-pub(super) const CARD: f32 = 198.0;
+/// Height of a card, which has room for a name of three rows, and of the heading of a section, with the
+/// gap below each.
+pub(super) const CARD: f32 = 222.0;
 pub(super) const HEADING: f32 = 30.0;
 /// Between two cards.
 pub(super) const GAP: f32 = 8.0;
@@ -34,7 +35,7 @@ pub(super) enum GridRow {
     Cards {
         /// Their places in the list.
         places: Range<usize>,
-        /// Whether a kind has its name above its first card here.
+        /// Whether the kinds have their names above their first cards here.
         is_captioned: bool,
     },
 }
@@ -152,14 +153,9 @@ fn rows_of(answers: &[FitAnswer], columns: usize) -> Vec<GridRow> {
             rows.push(GridRow::Section(section));
         }
         let end = first + block.len();
-        rows.extend((first..end).step_by(columns).map(|start| {
-            let places = start..(start + columns).min(end);
-            let is_captioned =
-                are_best && places.clone().any(|place| begins_section(answers, place));
-            GridRow::Cards {
-                places,
-                is_captioned,
-            }
+        rows.extend((first..end).step_by(columns).map(|start| GridRow::Cards {
+            places: start..(start + columns).min(end),
+            is_captioned: are_best,
         }));
         first = end;
     }

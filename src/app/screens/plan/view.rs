@@ -27,7 +27,7 @@ const DETAIL: f32 = 410.0;
 const LOW: f32 = 560.0;
 /// The row of what is set there with its space, a card with its heading, and the least of the strip.
 const CHIPS: f32 = 80.0;
-const WHOLE_CARD: f32 = 240.0;
+const WHOLE_CARD: f32 = 264.0;
 const LEAST_STRIP: f32 = 60.0;
 /// What comes of a knot in mind has this height there, and is scrolled.
 const KNOWN_WHERE_LOW: f32 = 112.0;
@@ -45,6 +45,8 @@ enum DetailPlace {
     Below,
     /// Below the form.
     BelowForm,
+    /// At the end of the form, with what to take care of across the screen: where it is low.
+    InForm,
 }
 
 impl State {
@@ -62,7 +64,7 @@ impl State {
                     reason = "a few columns"
                 )]
                 let columns = ((size.width / FIELD) as usize).max(1);
-                let form = self.fields(columns, Shrink, words);
+                let form = self.fields(columns, Shrink, None, words);
                 let form = container(form).max_height(size.height * FORM_ABOVE);
                 let knots = self.knots(DetailPlace::Below, words);
                 return column![form, knots].spacing(GAP).into();
@@ -72,11 +74,14 @@ impl State {
             let place = if size.width - width - GAP >= WIDE {
                 DetailPlace::Beside
             } else if size.height < LOW {
-                DetailPlace::Below
+                DetailPlace::InForm
             } else {
                 DetailPlace::BelowForm
             };
-            let form = column![self.fields(1, Fill, words)].spacing(12);
+            if place == DetailPlace::InForm {
+                return self.low_page(width, words);
+            }
+            let form = column![self.fields(1, Fill, None, words)].spacing(12);
             let form = match &self.found {
                 Findings::Knots(question, answers)
                     if place == DetailPlace::BelowForm && !answers.is_empty() =>
@@ -90,6 +95,20 @@ impl State {
             row![form, self.knots(place, words)].spacing(GAP).into()
         }))
         .into()
+    }
+
+    /// Where it is low: what to take care of stands whole across the screen, and the figures of the
+    /// chosen knot, most of which its card has too, at the end of the form.
+    fn low_page<'a>(&'a self, form_width: f32, words: &'a Words) -> Element<'a, Message> {
+        let found = match &self.found {
+            Findings::Knots(question, answers) if !answers.is_empty() => Some((question, answers)),
+            _ => None,
+        };
+        let told = found.map(|(question, answers)| self.facts(question, answers, words));
+        let cautions = found.map(|(question, answers)| self.cautions(question, answers, words));
+        let form = container(self.fields(1, Fill, told, words)).width(form_width);
+        let both = row![form, self.knots(DetailPlace::InForm, words)].spacing(GAP);
+        column![both.height(Fill)].push(cautions).spacing(8).into()
     }
 
     /// The knots that fit, or what stands in their place.
@@ -166,7 +185,7 @@ impl State {
         }
         let cards = responsive(move |room| self.cards(question, answers, room, words));
         match detail {
-            DetailPlace::BelowForm => side.push(cards).into(),
+            DetailPlace::BelowForm | DetailPlace::InForm => side.push(cards).into(),
             DetailPlace::Beside => {
                 let detail = self.detail_column(question, answers, words);
                 let detail = container(detail).width(DETAIL).height(Fill);

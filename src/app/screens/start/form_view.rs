@@ -21,12 +21,16 @@ impl State {
         ];
         let numbers =
             numbers.map(|(field, label)| self.text_field(field, words.plainly(label, &[])));
-        let mut form = column![
-            text(words.plainly("start-by-numbers", &[])).size(theme::BODY),
-            row(numbers).spacing(20).align_y(Bottom),
-            self.wrong_in(&NUMBERS, words),
-        ]
-        .spacing(10);
+        // Where the ways stand above it.
+        let or = self
+            .focus
+            .is_none()
+            .then(|| text(words.plainly("start-by-numbers", &[])).size(theme::BODY));
+        let mut form = column![]
+            .push(or)
+            .push(row(numbers).spacing(20).align_y(Bottom))
+            .push(self.wrong_in(&NUMBERS, words))
+            .spacing(10);
         form = form.push(self.begin_button(words)).push(self.facts(words));
         let choices = [
             (StartField::Hand, "start-hand", hand_label(self.hand)),

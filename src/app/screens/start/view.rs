@@ -133,8 +133,13 @@ impl State {
         }
         // Whoever names a knot has the room for that, and comes back to the ways by leaving the form.
         let has_ways = self.focus.is_none();
+        let asks = if has_ways {
+            "start-heading"
+        } else {
+            "start-name-heading"
+        };
         let parts = parts
-            .push(heading(words.plainly("start-heading", &[])))
+            .push(heading(words.plainly(asks, &[])))
             .push(has_ways.then(|| Self::ways(ABREAST, room.width, words)))
             .push(self.form(words));
         scrollable(parts)
