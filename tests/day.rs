@@ -460,6 +460,13 @@ fn a_joined_tie_goes_on_after_a_kill_with_ends_of_its_own() {
         "{}",
         last_said(&terminal)
     );
+    // Where am I tells of the joining, and of the tie that it goes on in.
+    terminal.press("h");
+    let said = last_said(&terminal);
+    assert!(
+        said.starts_with("You are joining a new cord: step 1 of 7.") && said.contains("12 of 14"),
+        "{said}"
+    );
     // It does not: no flame is spoken of.
     terminal.press("PageUp");
     let said = last_said(&terminal);

@@ -347,7 +347,7 @@ fn signs_stand_at_the_crossings_told_and_nowhere_else() {
     assert_eq!(signs(0..usize::MAX), (2, 2, false));
 }
 
-/// Both ends of 5 lead 6 bight, doubled: the working end follows up to where it first goes under, the
+/// Both ends of 5 lead 6 bight, doubled: the working end follows up to where it goes under for the second time, the
 /// tail likewise against the way it was laid, and neither further.
 #[test]
 fn the_tuck_of_an_end_is_shown_as_far_as_it_goes() {
@@ -370,7 +370,8 @@ fn the_tuck_of_an_end_is_shown_as_far_as_it_goes() {
             .filter(|crossing| crossing.over)
             .count();
         assert_eq!(of_role(Role::Over).count(), overs);
-        assert_eq!(of_role(Role::Under).count(), 1);
+        assert_eq!(of_role(Role::Under).count(), tuck.crossings.len() - overs);
+        assert_eq!(tuck.crossings.len() - overs, 2);
         assert!(of_role(Role::Active).count() > 0);
         // The knot has two cords on every leg, and the end makes a third on one.
         let laid = |step: &Step| {

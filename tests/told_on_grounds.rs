@@ -465,6 +465,96 @@ fn at_a_mark_a_scrap_of_tape_holds_the_bight() {
     }
 }
 
+/// A scrap is peeled off and pressed on again for every cord that comes to lie at its mark: it is said where a pass
+/// begins and stands at each of its marks, of all cords and not of two.
+#[test]
+fn the_scrap_at_a_mark_goes_over_all_cords_again() {
+    let told = [
+        ("en", ["over all the cords there", "tape over all"]),
+        ("de", ["wieder über alle Schnüre", "Band über alle"]),
+        ("es", ["sobre todos los cabos", "cinta sobre todos"]),
+        ("fr", ["sur tous les cordons", "ruban par-dessus"]),
+    ];
+    let rail = in_place(["3", "4", "3"], Ground::Round(mm(60.0)), 4.0);
+    let mat = in_place(
+        ["3", "5", "3"],
+        Ground::Flat {
+            outer: mm(150.0),
+            hole: Some(mm(60.0)),
+        },
+        3.0,
+    );
+    for words in in_words(Detail::Plain) {
+        let tag = words.tag().to_string();
+        let (_, [whole, short]) = told.iter().find(|(known, _)| *known == tag).unwrap();
+        let count = |plan: &Plan, tell: &dyn Fn(&Step) -> String, text: &str| {
+            let steps = steps(plan);
+            steps
+                .iter()
+                .filter(|step| tell(step).contains(text))
+                .count()
+        };
+        let said = |step: &Step| words.say(step).to_string();
+        assert_eq!(count(&rail, &said, whole), 2, "{tag}");
+        assert_eq!(count(&mat, &said, whole), 0, "{tag}");
+        // Eight marks in each of two passes, but where a pass comes home.
+        let shown = |plan: &Plan| {
+            let here = words.on(plan.rims());
+            let knot = plan.knot();
+            count(plan, &|step| here.show(knot, step).notes.join(" "), short)
+        };
+        assert_eq!([&rail, &mat].map(shown), [2 * (8 - 1), 0], "{tag}");
+    }
+}
+
+/// A card that lies on the bench for weeks says what it was planned for.
+#[test]
+fn a_card_says_what_is_tied_on_what() {
+    let words = Words::english();
+    let on_a_tube = Setup {
+        finish: Some(Finish {
+            around: Ground::Round(mm(32.0)),
+            open_to: None,
+        }),
+        ..Setup::new(Tube::plain(mm(40.0)), Cord::new(mm(3.0)))
+    };
+    let mut plans: Vec<Plan> = places().map(|(_, plan)| plan).into();
+    plans.push(plan(["5", "7", "1"], on_a_tube));
+    let said = plans
+        .iter()
+        .map(|plan| words.on(plan.rims()).card_facts(plan, None).remove(0));
+    assert!(said.map(|said| said.replace('\u{a0}', " ")).eq([
+        "In place on an object 42 mm across, with 3 mm cord.",
+        "In place on a taper from 34 mm to 28 mm, with 3 mm cord.",
+        "In place on a ball 38 mm across, with 3 mm cord.",
+        "Flat on a board, 150 mm from edge to edge, with 6 mm cord.",
+        "On a tube 40 mm across, for an object 32 mm across, with 3 mm cord.",
+    ]));
+}
+
+/// What comes snug first does so until the last time, and only that time what was left loose.
+#[test]
+fn what_is_drawn_up_last_is_told_the_last_time() {
+    let words = Words::english();
+    let [(_, _), (_, taper), (_, knob), (_, mat)] = places();
+    for (plan, loose, last) in [
+        (&taper, "bights at the thin end loose", "thin end in too"),
+        (&knob, "bights at both rims loose", "both rims in too"),
+        (&mat, "bights round the hole loose", "round the hole in too"),
+    ] {
+        let script = script_of(plan, Detail::Plain);
+        let rounds = script.fair_rounds();
+        let fair = script.steps().filter_map(|step| match &step.what {
+            What::Fair(fair) => Some((fair.round, words.say(&step).to_string())),
+            _ => None,
+        });
+        for (round, said) in fair {
+            assert_eq!(said.contains(loose), round == 1, "{round}: {said}");
+            assert_eq!(said.contains(last), round == rounds, "{round}: {said}");
+        }
+    }
+}
+
 /// Which end of a taper is the thick one is told where its tapes are stuck on and where it is drawn up, and
 /// off a tube where it is slipped on.
 #[test]
@@ -494,7 +584,7 @@ fn the_thick_end_of_a_taper_is_told() {
             .find(|step| matches!(&step.what, What::Fair(_)));
         let fair = said(fair.unwrap());
         assert!(
-            fair.contains(&format!("at the {fairing}, and the thin end last")),
+            fair.contains(&format!("only the thick end comes snug, at the {fairing}")),
             "{fair}"
         );
         let on_a_tube = Setup {

@@ -11,16 +11,36 @@ draw-through-show = { $known ->
     }
 
 fair-way-say = { $way ->
-        [ball] Hol zuerst die Mitte der Kugel stramm, zuletzt die beiden Ränder, damit sie sich über den Polen schließen.
-        [taper] Hol zuerst das dicke Ende stramm, { -at-the-bottom }, zuletzt das dünne: Was locker ist, rutscht zum dünnen hin.
-        [taper-down] Hol zuerst das dicke Ende stramm, { -at-the-top }, zuletzt das dünne: Was locker ist, rutscht zum dünnen hin.
-       *[mat] Halte die Matte flach, und hol zuerst den Kreis an der Kante stramm, zuletzt den am Loch.
+        [ball] { $last ->
+            [yes] Bei diesem letzten Mal hol auch die Buchten an beiden Rändern ein, damit sie sich über den Polen schließen.
+           *[no] Bis zum letzten Mal kommt nur die Mitte der Kugel stramm: Lass die Buchten an beiden Rändern locker.
+        }
+        [taper] { $last ->
+            [yes] Bei diesem letzten Mal hol auch die Buchten am dünnen Ende ein.
+           *[no] Bis zum letzten Mal kommt nur das dicke Ende stramm, { -at-the-bottom }: Lass die Buchten am dünnen locker, denn dorthin rutscht, was lose ist.
+        }
+        [taper-down] { $last ->
+            [yes] Bei diesem letzten Mal hol auch die Buchten am dünnen Ende ein.
+           *[no] Bis zum letzten Mal kommt nur das dicke Ende stramm, { -at-the-top }: Lass die Buchten am dünnen locker, denn dorthin rutscht, was lose ist.
+        }
+       *[mat] Halte die Matte flach. { $last ->
+            [yes] Bei diesem letzten Mal hol auch die Buchten am Loch ein.
+           *[no] Bis zum letzten Mal kommt nur der Kreis an der Kante stramm: Lass die Buchten am Loch locker.
+        }
     }
 fair-way-show = { $way ->
-        [ball] Von der Mitte der Kugel zu den Polen
-        [taper] Vom dicken Ende zum dünnen
-        [taper-down] Vom dicken Ende zum dünnen
-       *[mat] Von der Kante zum Loch, die Matte flach
+        [ball] { $last ->
+            [yes] Jetzt auch die Buchten, über die Pole
+           *[no] Erst die Mitte; Buchten locker bis zum letzten Mal
+        }
+        [mat] Matte flach; { $last ->
+            [yes] jetzt auch die Buchten am Loch
+           *[no] Buchten am Loch locker bis zum letzten Mal
+        }
+       *[taper] { $last ->
+            [yes] Jetzt auch das dünne Ende
+           *[no] Erst das dicke Ende; das dünne locker bis zum letzten Mal
+        }
     }
 
 # Ein Brett wird eingerichtet. Argumente wie im Englischen.

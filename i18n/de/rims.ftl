@@ -25,6 +25,8 @@
 -down-short = hinab
 -exactly-above = genau über
 -from-the-bottom = vom Fuß her
+-hold-again = { "" }
+-hold-again-short = { "" }
 -how-to-stand = Halte das Rohr aufrecht, den Fuß-Ring unten, und sieh es von vorn an.
 -is-near = ist nah
 -laid-and-lifted = Alles liegt und ist abgehoben;
@@ -43,6 +45,7 @@
 -round-it = um das Rohr
 -round-the-tube = um das Rohr herum
 -straight-above = senkrecht über
+-taped-over = { "" }
 -Then-round = Dann um
 -to-be-lifted = jetzt heb den Knoten vom Rohr.
 -top = Kopf

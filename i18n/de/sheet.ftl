@@ -17,6 +17,19 @@ card-way = { $heading ->
        *[rising] { -bottom } { $from } { -up-short } zu { -top } { $to }
     }
 
+# Worauf und womit. Argumente wie im Englischen.
+card-for = { $on ->
+        [round] An Ort und Stelle auf einem Gegenstand von { $object } Durchmesser,
+        [taper] An Ort und Stelle auf einem Stück von { $object } bis { $top } Durchmesser,
+        [ball] An Ort und Stelle auf einer Kugel von { $object } Durchmesser,
+        [mat] Flach auf einem Brett, { $object } von Rand zu Rand,
+       *[tube] Auf einem Rohr von { $tube } Durchmesser, { $ground ->
+            [taper] für ein Stück von { $object } bis { $top } Durchmesser,
+            [ball] für eine Kugel von { $object } Durchmesser,
+           *[round] für einen Gegenstand von { $object } Durchmesser,
+        }
+    } mit Schnur von { $cord }.
+
 # Example: Flechtart: über 1, unter 1.
 # $kind: run, or code for a row code of o and u.
 card-weave = { $kind ->

@@ -194,7 +194,7 @@ follow-say = { $pass ->
     } ohne die Seite zu wechseln. Geh drüber, wo sie drübergeht, und tauch durch, wo sie durchtaucht. { $inside ->
         [bottom] An den { -bottom-pins } wende innen in ihren Buchten, an den { -top-pins } außen um sie herum.
        *[top] An den { -top-pins } wende innen in ihren Buchten, an den { -bottom-pins } außen um sie herum.
-    }
+    } { -hold-again }
 
 follow-say-brief = { $pass ->
         [2] Zweiter Durchgang.
@@ -220,7 +220,7 @@ follow-say-brief = { $pass ->
     } { $inside ->
         [bottom] { -At-the-bottom } innen, { -at-the-top } außen.
        *[top] { -At-the-top } innen, { -at-the-bottom } außen.
-    }
+    } { -hold-again-short }
 
 follow-say-teach = { $pass ->
         [2] Zweiter Durchgang.
@@ -267,7 +267,7 @@ follow-say-teach = { $pass ->
     } ohne die Seite zu wechseln. Geh drüber, wo sie drübergeht, und tauch durch, wo sie durchtaucht. { $inside ->
         [bottom] An den { -bottom-pins } wende innen in ihrer Bucht, { -towards-the-middle }; an den { -top-pins } außen um sie herum.
        *[top] An den { -top-pins } wende innen in ihrer Bucht, { -towards-the-middle }; an den { -bottom-pins } außen um sie herum.
-    }
+    } { -hold-again }
 
 # Example: Folge auf der Fußseite
 follow-show = { $lane ->
@@ -745,11 +745,11 @@ lay-show-note = { $landing ->
         [inside] { $heading ->
             [falling] Innen in der Bucht an { -bottom } { $to }
            *[rising] Innen in der Bucht an { -top } { $to }
-        }
+        }{ -taped-over }
         [outside] { $heading ->
             [falling] Außen um die Bucht an { -bottom } { $to }
            *[rising] Außen um die Bucht an { -top } { $to }
-        }
+        }{ -taped-over }
         [home-and-on] Zurück am Anfang: über das Ende und weiter um { -bottom } { $to }
         [home-to-wait] Zurück am Anfang: Klebe sie an { -bottom } { $to } fest
         [home-to-end] Zurück am Anfang: Lass das Ende an { -bottom } { $to } hängen

@@ -196,6 +196,7 @@ join-told = { $step ->
            *[no] , and a drop of glue holds each.
         } Next goes on with the tie.
     }
+join-where = You are joining a new cord: step { $step } of { $steps }.
 join-noted = The new cord is noted.
 join-nothing-laid = No leg of this cord lies { -on-it } yet: begin again with another cord.
 join-off-the-pins = The knot is coming off its { -pins }: no cord is joined any more.

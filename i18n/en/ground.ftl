@@ -13,17 +13,38 @@ draw-through-show = { $known ->
     }
 
 # Where slack is worked first. $way: ball, taper (thick at the bottom rim), taper-down (at the top rim) or mat.
+# $last: yes the last time through; what is told the first time holds until then.
 fair-way-say = { $way ->
-        [ball] Draw the middle of the ball snug first, and the two rims last, so that they close over the poles.
-        [taper] Draw the thick end snug first, { -at-the-bottom }, and the thin end last: what is loose creeps towards the thin end.
-        [taper-down] Draw the thick end snug first, { -at-the-top }, and the thin end last: what is loose creeps towards the thin end.
-       *[mat] Keep the mat flat, and draw the outer circle snug first, and the inner one last.
+        [ball] { $last ->
+            [yes] This last time draw the bights at both rims in too, so that they close over the poles.
+           *[no] Until the last time only the middle of the ball comes snug: leave the bights at both rims loose.
+        }
+        [taper] { $last ->
+            [yes] This last time draw the bights at the thin end in too.
+           *[no] Until the last time only the thick end comes snug, { -at-the-bottom }: leave the bights at the thin end loose, since what is loose creeps that way.
+        }
+        [taper-down] { $last ->
+            [yes] This last time draw the bights at the thin end in too.
+           *[no] Until the last time only the thick end comes snug, { -at-the-top }: leave the bights at the thin end loose, since what is loose creeps that way.
+        }
+       *[mat] Keep the mat flat. { $last ->
+            [yes] This last time draw the bights round the hole in too.
+           *[no] Until the last time only the outer circle comes snug: leave the bights round the hole loose.
+        }
     }
 fair-way-show = { $way ->
-        [ball] From the middle of the ball to the poles
-        [taper] From the thick end to the thin end
-        [taper-down] From the thick end to the thin end
-       *[mat] From the outer circle in, the mat flat
+        [ball] { $last ->
+            [yes] Now the bights too, over the poles
+           *[no] The middle first; bights loose until the last time
+        }
+        [mat] Mat flat; { $last ->
+            [yes] now the bights round the hole too
+           *[no] bights round the hole loose until the last time
+        }
+       *[taper] { $last ->
+            [yes] Now the thin end too
+           *[no] The thick end first; the thin end loose until the last time
+        }
     }
 
 # A board is set up: two circles of T-pins at the marks of the printed sheet. $outer, $inner: across the circles. $pins: in

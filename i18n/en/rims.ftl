@@ -28,6 +28,8 @@
 -down-short = down
 -falls = falls
 -from-the-bottom = from the bottom
+-hold-again = { "" }
+-hold-again-short = { "" }
 -how-to-stand = Hold the tube upright, bottom ring down, and look at it from the front.
 -is-near = is near
 -laid-and-lifted = Everything is laid and lifted;
@@ -48,6 +50,7 @@
 -rises = rises
 -round-the-tube = round the tube
 -straight-above = straight above
+-taped-over = { "" }
 -Then-round = Then round
 -to-be-lifted = the knot is to be lifted off the tube.
 -Top = Top

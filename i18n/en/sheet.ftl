@@ -17,6 +17,19 @@ card-way = { $heading ->
        *[rising] { -Bottom } { $from } { -up-short } to { -top } { $to }
     }
 
+# What is tied on what, and with what. $on, $ground, $object, $top, $tube, $cord as in rig-heading.
+card-for = { $on ->
+        [round] In place on an object { $object } across
+        [taper] In place on a taper from { $object } to { $top }
+        [ball] In place on a ball { $object } across
+        [mat] Flat on a board, { $object } from edge to edge
+       *[tube] On a tube { $tube } across, { $ground ->
+            [taper] for a taper from { $object } to { $top }
+            [ball] for a ball { $object } across
+           *[round] for an object { $object } across
+        }
+    }, with { $cord } cord.
+
 # Example: Weave: over 1, under 1.
 # $kind: run, or code for a row code of o and u.
 card-weave = { $kind ->

@@ -166,7 +166,7 @@ follow-say = { $pass ->
     } all the way, without changing sides. Go over where it goes over, under where it goes under. { $inside ->
         [bottom] At the { -bottom-pins } turn inside its loops, at the { -top-pins } outside them.
        *[top] At the { -top-pins } turn inside its loops, at the { -bottom-pins } outside them.
-    }
+    } { -hold-again }
 
 follow-say-brief = { $pass ->
         [2] Second pass.
@@ -192,7 +192,7 @@ follow-say-brief = { $pass ->
     } { $inside ->
         [bottom] Inside { -at-the-bottom }, outside { -at-the-top }.
        *[top] Inside { -at-the-top }, outside { -at-the-bottom }.
-    }
+    } { -hold-again-short }
 
 follow-say-teach = { $pass ->
         [2] Second pass.
@@ -239,7 +239,7 @@ follow-say-teach = { $pass ->
     } all the way, without changing sides. Go over where it goes over, under where it goes under. { $inside ->
         [bottom] At the { -bottom-pins } turn inside its loop, { -towards-the-middle }; at the { -top-pins } outside it, { -away-from-the-middle }.
        *[top] At the { -top-pins } turn inside its loop, { -towards-the-middle }; at the { -bottom-pins } outside it, { -away-from-the-middle }.
-    }
+    } { -hold-again }
 
 # Example: Follow on the bottom side
 follow-show = { $lane ->
@@ -743,11 +743,11 @@ lay-show-note = { $landing ->
         [inside] { $heading ->
             [falling] Inside the loop at { -bottom } { $to }
            *[rising] Inside the loop at { -top } { $to }
-        }
+        }{ -taped-over }
         [outside] { $heading ->
             [falling] Outside the loop at { -bottom } { $to }
            *[rising] Outside the loop at { -top } { $to }
-        }
+        }{ -taped-over }
         [home-and-on] Back at the start: over the tail and on round { -bottom } { $to }
         [home-to-wait] Back at the start: tape it at { -bottom } { $to }
         [home-to-end] Back at the start: let the end hang at { -bottom } { $to }

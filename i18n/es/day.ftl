@@ -196,6 +196,7 @@ join-told = { $step ->
            *[no] , y una gota de cola sujeta cada uno.
         } Siguiente continúa con el nudo.
     }
+join-where = Estás empalmando un cabo nuevo: paso { $step } de { $steps }.
 join-noted = El cabo nuevo queda apuntado.
 join-nothing-laid = De este cabo aún no hay ningún tramo tendido: empieza otra vez con otro.
 join-off-the-pins = El nudo está saliendo de las { -pins }: ya no se empalma ningún cabo.

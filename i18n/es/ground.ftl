@@ -11,16 +11,36 @@ draw-through-show = { $known ->
     }
 
 fair-way-say = { $way ->
-        [ball] Ajusta primero el medio de la bola, y al final los dos bordes, para que se cierren sobre los polos.
-        [taper] Ajusta primero el extremo grueso, el { -of-bottom }, y al final el delgado: lo que está flojo se va hacia el delgado.
-        [taper-down] Ajusta primero el extremo grueso, el { -of-top }, y al final el delgado: lo que está flojo se va hacia el delgado.
-       *[mat] Mantenlo plano, y ajusta primero el círculo del borde, y al final el del hueco.
+        [ball] { $last ->
+            [yes] Esta última vez recoge también los senos de los dos bordes, para que se cierren sobre los polos.
+           *[no] Hasta la última vez se ajusta solo el medio de la bola: deja flojos los senos de los dos bordes.
+        }
+        [taper] { $last ->
+            [yes] Esta última vez recoge también los senos del extremo delgado.
+           *[no] Hasta la última vez se ajusta solo el extremo grueso, el { -of-bottom }: deja flojos los senos del delgado, pues lo que está flojo se va hacia allí.
+        }
+        [taper-down] { $last ->
+            [yes] Esta última vez recoge también los senos del extremo delgado.
+           *[no] Hasta la última vez se ajusta solo el extremo grueso, el { -of-top }: deja flojos los senos del delgado, pues lo que está flojo se va hacia allí.
+        }
+       *[mat] Mantenlo plano. { $last ->
+            [yes] Esta última vez recoge también los senos del hueco.
+           *[no] Hasta la última vez se ajusta solo el círculo del borde: deja flojos los senos del hueco.
+        }
     }
 fair-way-show = { $way ->
-        [ball] Del medio de la bola a los polos
-        [taper] Del extremo grueso al delgado
-        [taper-down] Del extremo grueso al delgado
-       *[mat] Del borde al hueco, todo plano
+        [ball] { $last ->
+            [yes] Ahora también los senos, sobre los polos
+           *[no] Primero el medio; senos flojos hasta la última vez
+        }
+        [mat] Todo plano; { $last ->
+            [yes] ahora también los senos del hueco
+           *[no] senos del hueco flojos hasta la última vez
+        }
+       *[taper] { $last ->
+            [yes] Ahora también el extremo delgado
+           *[no] Primero el grueso; el delgado, flojo hasta la última vez
+        }
     }
 
 # Se prepara una tabla. Argumentos como en inglés.

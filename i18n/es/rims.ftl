@@ -19,6 +19,8 @@
 -from-the-bottom = desde el pie
 -Going-down = Bajas
 -Going-up = Subes
+-hold-again = { "" }
+-hold-again-short = { "" }
 -how-to-stand = T{ -on-the-tube } vertical, con el anillo { -of-bottom } hacia el suelo, y míralo de frente.
 -in-line-with = a plomo con
 -laid-and-lifted = Todo está tendido y fuera del tubo;
@@ -48,6 +50,7 @@
 -that-rises = que sube
 -the-bottom = el pie
 -the-top = la cabeza
+-taped-over = { "" }
 -Then-round = Rodea
 -to-be-lifted = falta sacar el nudo del tubo.
 -Top = Cabeza

@@ -17,6 +17,19 @@ card-way = { $heading ->
        *[rising] De la { $from } { -of-bottom }, { -up } a la { $to } { -of-top }
     }
 
+# Sobre qué y con qué. Argumentos como en inglés.
+card-for = { $on ->
+        [round] En su sitio, sobre un objeto de { $object } de diámetro,
+        [taper] En su sitio, sobre una pieza que va de { $object } a { $top },
+        [ball] En su sitio, sobre una bola de { $object } de diámetro,
+        [mat] Plano sobre una tabla, de { $object } de borde a borde,
+       *[tube] En un tubo de { $tube } de diámetro, { $ground ->
+            [taper] para una pieza que va de { $object } a { $top },
+            [ball] para una bola de { $object } de diámetro,
+           *[round] para un objeto de { $object } de diámetro,
+        }
+    } con cabo de { $cord }.
+
 # Ejemplo: Tejido: encima de 1, debajo de 1.
 # $kind: run, or code for a row code of o and u.
 card-weave = { $kind ->

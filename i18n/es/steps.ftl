@@ -188,7 +188,7 @@ follow-say = { $pass ->
     }, sin cambiar de lado. Pasa por encima donde él pasa por encima, y por debajo donde pasa por debajo. { $inside ->
         [bottom] En las { -pins } { -of-bottom } gira por dentro de sus bucles; en las { -of-top }, por fuera.
        *[top] En las { -pins } { -of-top } gira por dentro de sus bucles; en las { -of-bottom }, por fuera.
-    }
+    } { -hold-again }
 
 follow-say-brief = { $pass ->
         [2] Segunda pasada.
@@ -214,7 +214,7 @@ follow-say-brief = { $pass ->
     } { $inside ->
         [bottom] Por dentro { -at-bottom }, por fuera { -at-top }.
        *[top] Por dentro { -at-top }, por fuera { -at-bottom }.
-    }
+    } { -hold-again-short }
 
 follow-say-teach = { $pass ->
         [2] Segunda pasada.
@@ -261,7 +261,7 @@ follow-say-teach = { $pass ->
     }, sin cambiar de lado. Pasa por encima donde él pasa por encima, y por debajo donde pasa por debajo. { $inside ->
         [bottom] En las { -pins } { -of-bottom } gira por dentro de su bucle, { -towards-the-middle }; en las { -of-top }, por fuera.
        *[top] En las { -pins } { -of-top } gira por dentro de su bucle, { -towards-the-middle }; en las { -of-bottom }, por fuera.
-    }
+    } { -hold-again }
 
 # Ejemplo: Sigue por el lado del pie
 follow-show = { $lane ->
@@ -770,11 +770,11 @@ lay-show-note = { $landing ->
         [inside] { $heading ->
             [falling] Por dentro del bucle, en la { $to } { -of-bottom }
            *[rising] Por dentro del bucle, en la { $to } { -of-top }
-        }
+        }{ -taped-over }
         [outside] { $heading ->
             [falling] Por fuera del bucle, en la { $to } { -of-bottom }
            *[rising] Por fuera del bucle, en la { $to } { -of-top }
-        }
+        }{ -taped-over }
         [home-and-on] De vuelta al principio: por encima de la cola, y sigue por la { $to } { -of-bottom }
         [home-to-wait] De vuelta al principio: sujétalo con cinta en la { $to } { -of-bottom }
         [home-to-end] De vuelta al principio: deja colgar el extremo en la { $to } { -of-bottom }

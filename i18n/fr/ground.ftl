@@ -11,16 +11,36 @@ draw-through-show = { $known ->
     }
 
 fair-way-say = { $way ->
-        [ball] Serrez d’abord le milieu de la boule, et les deux bords en dernier, pour qu’ils se referment sur les pôles.
-        [taper] Serrez d’abord le gros bout, { -at-the-bottom }, et le petit en dernier : ce qui est lâche file vers le petit.
-        [taper-down] Serrez d’abord le gros bout, { -at-the-top }, et le petit en dernier : ce qui est lâche file vers le petit.
-       *[mat] Tenez l’ouvrage à plat, et serrez d’abord le cercle du bord, celui du centre en dernier.
+        [ball] { $last ->
+            [yes] À cette dernière reprise, serrez aussi les ganses des deux bords, pour qu’elles se referment sur les pôles.
+           *[no] Jusqu’à la dernière reprise, seul le milieu de la boule se serre : laissez lâches les ganses des deux bords.
+        }
+        [taper] { $last ->
+            [yes] À cette dernière reprise, serrez aussi les ganses du petit bout.
+           *[no] Jusqu’à la dernière reprise, seul le gros bout se serre, { -at-the-bottom } : laissez lâches les ganses du petit bout, car ce qui est lâche file de ce côté.
+        }
+        [taper-down] { $last ->
+            [yes] À cette dernière reprise, serrez aussi les ganses du petit bout.
+           *[no] Jusqu’à la dernière reprise, seul le gros bout se serre, { -at-the-top } : laissez lâches les ganses du petit bout, car ce qui est lâche file de ce côté.
+        }
+       *[mat] Tenez l’ouvrage à plat. { $last ->
+            [yes] À cette dernière reprise, serrez aussi les ganses du centre.
+           *[no] Jusqu’à la dernière reprise, seul le cercle du bord se serre : laissez lâches les ganses du centre.
+        }
     }
 fair-way-show = { $way ->
-        [ball] Du milieu de la boule vers les pôles
-        [taper] Du gros bout vers le petit
-        [taper-down] Du gros bout vers le petit
-       *[mat] Du bord vers le centre, à plat
+        [ball] { $last ->
+            [yes] Maintenant les ganses aussi, sur les pôles
+           *[no] Le milieu d’abord ; ganses lâches jusqu’à la dernière reprise
+        }
+        [mat] À plat ; { $last ->
+            [yes] maintenant les ganses du centre aussi
+           *[no] ganses du centre lâches jusqu’à la dernière reprise
+        }
+       *[taper] { $last ->
+            [yes] Maintenant le petit bout aussi
+           *[no] Le gros bout d’abord ; le petit, lâche jusqu’à la dernière reprise
+        }
     }
 
 # Une planche se prépare. Arguments comme en anglais.

@@ -26,6 +26,8 @@
 -from-the-bottom = depuis la base
 -Going-down = Vous descendez
 -Going-up = Vous montez
+-hold-again = { "" }
+-hold-again-short = { "" }
 -how-to-stand = Tenez le tube debout, la bague { -of-bottom } en bas, et regardez-le de face.
 -in-line-with = à l’aplomb
 -is-near = est proche
@@ -49,6 +51,7 @@
 -rising = en montant
 -side-bottom = côté base
 -side-top = côté tête
+-taped-over = { "" }
 -Then-round = Contournez le
 -to-be-lifted = il reste à dégager le nœud du tube.
 -Top = Tête

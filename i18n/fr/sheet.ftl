@@ -17,6 +17,19 @@ card-way = { $heading ->
        *[rising] Du { $from } { -of-bottom }, { -up } au { $to } { -of-top }
     }
 
+# Sur quoi et avec quoi. Arguments comme en anglais.
+card-for = { $on ->
+        [round] Sur place, sur un objet de { $object } de diamètre,
+        [taper] Sur place, sur une pièce qui va de { $object } à { $top },
+        [ball] Sur place, sur une boule de { $object } de diamètre,
+        [mat] À plat sur une planche, { $object } d’un bord à l’autre,
+       *[tube] Sur un tube de { $tube } de diamètre, { $ground ->
+            [taper] pour une pièce qui va de { $object } à { $top },
+            [ball] pour une boule de { $object } de diamètre,
+           *[round] pour un objet de { $object } de diamètre,
+        }
+    } avec un cordon de { $cord }.
+
 # Exemple : Tressage : enjamber 1, glisser sous 1.
 # $kind: run, or code for a row code of o and u.
 card-weave = { $kind ->

@@ -193,7 +193,7 @@ follow-say = { $pass ->
     } de ce cordon, sans changer de côté. Enjambez là où il enjambe, glissez dessous là où il glisse dessous. { $inside ->
         [bottom] Aux { -bottom-pins }, tournez en dedans de ses ganses ; aux { -top-pins }, en dehors.
        *[top] Aux { -top-pins }, tournez en dedans de ses ganses ; aux { -bottom-pins }, en dehors.
-    }
+    } { -hold-again }
 
 follow-say-brief = { $pass ->
         [2] Deuxième passe.
@@ -219,7 +219,7 @@ follow-say-brief = { $pass ->
     } { $inside ->
         [bottom] { -At-the-bottom }, en dedans ; { -at-the-top }, en dehors.
        *[top] { -At-the-top }, en dedans ; { -at-the-bottom }, en dehors.
-    }
+    } { -hold-again-short }
 
 follow-say-teach = { $pass ->
         [2] Deuxième passe.
@@ -266,7 +266,7 @@ follow-say-teach = { $pass ->
     } de ce cordon, sans changer de côté. Enjambez là où il enjambe, glissez dessous là où il glisse dessous. { $inside ->
         [bottom] Aux { -bottom-pins }, tournez en dedans de sa ganse, { -towards-the-middle } ; aux { -top-pins }, en dehors.
        *[top] Aux { -top-pins }, tournez en dedans de sa ganse, { -towards-the-middle } ; aux { -bottom-pins }, en dehors.
-    }
+    } { -hold-again }
 
 # Exemple : Suivez le cordon, côté base
 follow-show = { $lane ->
@@ -751,11 +751,11 @@ lay-show-note = { $landing ->
         [inside] { $heading ->
             [falling] En dedans de la ganse, au { $to } { -of-bottom }
            *[rising] En dedans de la ganse, au { $to } { -of-top }
-        }
+        }{ -taped-over }
         [outside] { $heading ->
             [falling] En dehors de la ganse, au { $to } { -of-bottom }
            *[rising] En dehors de la ganse, au { $to } { -of-top }
-        }
+        }{ -taped-over }
         [home-and-on] Au départ, enjambez le dormant, continuez autour du { $to } { -of-bottom }
         [home-to-wait] Au départ, fixez-le au { $to } { -of-bottom }
         [home-to-end] Au départ, laissez pendre le bout au { $to } { -of-bottom }

@@ -99,9 +99,29 @@ fn lift_tasks(plan: &Plan) -> Vec<LiftTask> {
     tasks
 }
 
+/// Leads from which on an end is held twice: along a long leg there is room, and one tuck alone works loose in
+/// a hand. *Common practice, no source.*
+const LEADS_HELD_TWICE: u16 = 5;
+
+/// How many crossings further that may be: no end is led along half a knot for it. *Common practice, no source.*
+const FURTHER_AT_MOST: usize = 4;
+
+/// Whether the end that was left is long enough for so many of the parts of a finished leg, and for two fingers to
+/// draw on it; taken for granted where lengths are not known.
+fn reaches(plan: &Plan, parts: usize, of: usize) -> bool {
+    const TO_DRAW_ON: f64 = 30.0;
+    let Ok(Some(rig)) = plan.rig() else {
+        return true;
+    };
+    #[expect(clippy::cast_precision_loss, reason = "rows of a knot are few")]
+    let share = parts as f64 / of as f64;
+    let leg = rig.laid.cord_in_leg.get() - rig.laid.slack.get();
+    leg * share + TO_DRAW_ON <= rig.tail.get()
+}
+
 /// Where an end goes. It comes out at the bight where the cord began. The working end goes on
 /// along the leg that leaves there, the standing end back along the leg that lands there, to
-/// the first crossing where that leg goes under: there it is hidden.
+/// the first crossing where that leg goes under, in a broad knot to the second: there it is hidden.
 fn tuck(plan: &Plan, run: &CordRun, is_working: bool) -> Tuck {
     let (laying, knot) = (plan.laying(), plan.knot());
     let pin = run.pin;
@@ -123,8 +143,17 @@ fn tuck(plan: &Plan, run: &CordRun, is_working: bool) -> Tuck {
         // From the bottom up, against the way it was laid.
         crossings.reverse();
     }
-    let held = crossings.iter().position(|crossing| !crossing.over);
-    crossings.truncate(held.map_or(0, |held| held + 1));
+    let under = crossings.iter().enumerate();
+    let mut under = under
+        .filter(|(_, crossing)| !crossing.over)
+        .map(|(at, _)| at);
+    let held = under.next();
+    let again = under.next().zip(held).filter(|(again, held)| {
+        let is_near = again - held <= FURTHER_AT_MOST;
+        knot.leads() >= LEADS_HELD_TWICE && is_near && reaches(plan, again + 1, crossings.len() + 1)
+    });
+    let last = again.map(|(again, _)| again).or(held);
+    crossings.truncate(last.map_or(0, |last| last + 1));
     Tuck {
         strand: run.strand,
         strands: knot.strands(),

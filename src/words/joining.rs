@@ -29,6 +29,12 @@ impl Words {
         before.then(&said).then(&order)
     }
 
+    /// That a new cord is being joined, and how far that is.
+    pub fn say_join_whereabouts(&self, step: JoinStep) -> Spoken {
+        let args = fluent_args! { "step" => step as usize + 1, "steps" => JoinStep::ALL.len() };
+        self.sentence("join-where", &args).into()
+    }
+
     /// The same on the screen.
     pub fn show_join(&self, joining: &Joining, step: JoinStep, melts: bool) -> Shown {
         let args = args(joining, step, melts);

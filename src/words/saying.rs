@@ -53,7 +53,7 @@ impl Words {
                 let said = say(SpokenMessage::FairSay, &fair_args(fair));
                 match fair.way {
                     Some(way) if depth != Detail::Brief => {
-                        said.then(&say(SpokenMessage::FairWaySay, &fair_way_args(way)))
+                        said.then(&say(SpokenMessage::FairWaySay, &fair_way_args(fair, way)))
                     }
                     _ => said,
                 }

@@ -3,6 +3,7 @@
 use fluent::{FluentArgs, FluentValue, fluent_args};
 
 use super::course::weave_of;
+use super::covering::set_tied_on;
 use super::lengths::{by_hand, fine, to_half};
 use super::pins::{named, set_nested};
 use super::selectors::Selector;
@@ -21,7 +22,14 @@ impl Words {
         } else {
             Rim::Bottom
         };
-        let mut facts = vec![
+        let made_for = plan.setup().map(|setup| {
+            let mut args = FluentArgs::new();
+            set_tied_on(&mut args, setup);
+            args.set("cord", fine(setup.cord.diameter));
+            self.text("card-for", &args)
+        });
+        let mut facts: Vec<String> = made_for.into_iter().collect();
+        facts.extend([
             self.text(
                 "card-weave",
                 &fluent_args! { "kind" => kind, "weave" => weave },
@@ -40,7 +48,7 @@ impl Words {
                     "staggered" => plan.knot().is_staggered().selector(),
                 },
             ),
-        ];
+        ]);
         if plan.knot().lattice().is_interwoven() {
             let args = fluent_args! { "rows" => plan.knot().nested() };
             facts.push(self.text("card-rows", &args));

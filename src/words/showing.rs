@@ -159,7 +159,7 @@ impl Words {
                 if let Some(way) = fair.way {
                     shown
                         .notes
-                        .push(self.text("fair-way-show", &fair_way_args(way)));
+                        .push(self.text("fair-way-show", &fair_way_args(fair, way)));
                 }
                 shown
             }

@@ -205,9 +205,10 @@ pub(super) fn fair_args(fair: &FairStep) -> FluentArgs<'static> {
     args
 }
 
-/// Where the slack is worked first.
-pub(super) fn fair_way_args(way: FairWay) -> FluentArgs<'static> {
-    fluent_args! { "way" => way.selector() }
+/// Where the slack is worked first, until the last time through.
+pub(super) fn fair_way_args(fair: &FairStep, way: FairWay) -> FluentArgs<'static> {
+    let is_last_time = fair.round == fair.rounds;
+    fluent_args! { "way" => way.selector(), "last" => is_last_time.selector() }
 }
 
 /// Whether what is drawn through at a tuck is told in this depth: who learns hears it every time, and

@@ -10,7 +10,9 @@
 -card-left = Arbeite nach links um die Kugel; so sind auch die Striche nummeriert.
 -card-right = Arbeite nach rechts um die Kugel; so sind auch die Striche nummeriert.
 -coming-off = Beim Herausnehmen der Bänder
--how-to-stand = Halte die Kugel so, dass die Fuß-Striche zum Boden zeigen, und sieh sie von vorn an. An jedem Strich hält ein Stück Kreppband die Bucht, quer darüber geklebt; für den nächsten Durchgang löst du es und klebst es über beide Schnüre.
+-hold-again = An jedem Strich löst du erst das Kreppband und klebst es dann wieder über alle Schnüre, die dort liegen.
+-hold-again-short = An jedem Strich das Band wieder über alle Schnüre.
+-how-to-stand = Halte die Kugel so, dass die Fuß-Striche zum Boden zeigen, und sieh sie von vorn an. An jedem Strich hält ein Stück Kreppband die Bucht, quer darüber geklebt.
 -laid-and-lifted = Alles liegt, und die Bänder sind heraus;
 -Lift-off = Nimm
 -lift-off = nimm
@@ -25,6 +27,7 @@
 -planned-so = der mit Kugel und Schnur geplant wurde.
 -round-it = um die Kugel
 -round-the-tube = um die Kugel herum
+-taped-over = , Band über alle
 -Then-round = Kleb die Bucht an
 -to-be-lifted = jetzt kommen die Bänder heraus.
 -top-pin = Kopf-Strich
@@ -49,7 +52,7 @@ rig-strip-say = { $rim ->
                *[right] rechts
             } als { -bottom-pin } 1, auf halbem Weg zu { -bottom-pin } 2.
         }
-       *[bottom] Kleb ein Band einmal herum, um den unteren Teil der Kugel, Länge { $length }, mit einem Strich alle { $pitch }: Das sind { $pins } Fuß-Striche.
+       *[bottom] Kleb ein schmales Band einmal herum, um den unteren Teil der Kugel, Länge { $length }, schneide seinen Rand ein, wo er absteht, mit einem Strich alle { $pitch }: Das sind { $pins } Fuß-Striche.
     }
 rig-strip-say-brief = { $rim ->
         [top] Kleb ein zweites Band { $spacing } darüber, an der Kugel entlang, mit einem Strich alle { $pitch }: Das sind { $pins } { -top-pins-nom }. { $shift ->
@@ -59,7 +62,7 @@ rig-strip-say-brief = { $rim ->
                *[right] rechts
             } als { -bottom-pin } 1, auf halbem Weg zu { -bottom-pin } 2.
         }
-       *[bottom] Kleb ein Band einmal herum, um den unteren Teil der Kugel, Länge { $length }, mit einem Strich alle { $pitch }: Das sind { $pins } Fuß-Striche.
+       *[bottom] Kleb ein schmales Band einmal herum, um den unteren Teil der Kugel, Länge { $length }, schneide seinen Rand ein, wo er absteht, mit einem Strich alle { $pitch }: Das sind { $pins } Fuß-Striche.
     }
 rig-strip-say-teach = { $rim ->
         [top] Kleb ein zweites Band { $spacing } darüber, an der Kugel entlang, mit einem Strich alle { $pitch }: Das sind { $pins } { -top-pins-nom }. { $shift ->
@@ -69,7 +72,7 @@ rig-strip-say-teach = { $rim ->
                *[right] rechts
             } als { -bottom-pin } 1, auf halbem Weg zu { -bottom-pin } 2.
         }
-       *[bottom] Kleb ein Band einmal herum, um den unteren Teil der Kugel, Länge { $length }, mit einem Strich alle { $pitch }: Das sind { $pins } Fuß-Striche.
+       *[bottom] Kleb ein schmales Band einmal herum, um den unteren Teil der Kugel, Länge { $length }, schneide seinen Rand ein, wo er absteht, mit einem Strich alle { $pitch }: Das sind { $pins } Fuß-Striche.
     } Ein Band, das genau einmal herumgeht, hat seine Striche in gleichen Abständen.
 rig-strip-show = { $rim ->
         [top] { -top-pins-nom } { $spacing } darüber, an der Kugel entlang

@@ -26,7 +26,9 @@
 -down-short = her
 -exactly-above = in einer Linie mit
 -from-the-bottom = vom nahen Ende her
--how-to-stand = Stell dich an ein Ende und sieh daran entlang: Das nahe Ende ist bei dir, das ferne liegt von dir weg. An jedem Strich hält ein Stück Kreppband die Bucht, quer darüber geklebt; für den nächsten Durchgang löst du es und klebst es über beide Schnüre.
+-hold-again = An jedem Strich löst du erst das Kreppband und klebst es dann wieder über alle Schnüre, die dort liegen.
+-hold-again-short = An jedem Strich das Band wieder über alle Schnüre.
+-how-to-stand = Stell dich an ein Ende und sieh daran entlang: Das nahe Ende ist bei dir, das ferne liegt von dir weg. An jedem Strich hält ein Stück Kreppband die Bucht, quer darüber geklebt.
 -is-near = ist in der Nähe
 -laid-and-lifted = Alles liegt, und die Bänder sind heraus;
 -Lift-off = Nimm
@@ -44,6 +46,7 @@
 -round-it = herum
 -round-the-tube = herum
 -straight-above = geradeaus hinter
+-taped-over = , Band über alle
 -Then-round = Kleb die Bucht an
 -to-be-lifted = jetzt kommen die Bänder heraus.
 -top = Fern

@@ -12,7 +12,9 @@
 -card-left = Work to the left round the ball; the marks are numbered that way.
 -card-right = Work to the right round the ball; the marks are numbered that way.
 -coming-off = Taking the marks off
--how-to-stand = Hold the ball with the bottom marks down, and look at it from the front. At every mark a scrap of masking tape over the bight holds it; for the next pass peel it off, and press it on again over both cords.
+-hold-again = At every mark peel the scrap of tape off first, and press it on again over all the cords there.
+-hold-again-short = At every mark tape over all cords again.
+-how-to-stand = Hold the ball with the bottom marks down, and look at it from the front. At every mark a scrap of masking tape over the bight holds it.
 -laid-and-lifted = Everything is laid, and the marks are off;
 -Lift-off = Take
 -lift-off = take
@@ -28,6 +30,7 @@
 -pins = marks
 -planned-so = planned with its ball and cord.
 -round-the-tube = round the ball
+-taped-over = , tape over all
 -Then-round = Tape the bight at
 -to-be-lifted = the marks are to come off.
 -Top-pin = Top mark
@@ -53,7 +56,7 @@ rig-strip-say = { $rim ->
                *[right] right
             } of { -bottom-pin } 1, half way to { -bottom-pin } 2.
         }
-       *[bottom] Stick tape once round the lower part of the ball, { $length } of it, and mark it every { $pitch }: { $pins } { -bottom-pins }.
+       *[bottom] Stick narrow tape once round the lower part of the ball, { $length } of it, snip its edge where it stands off, and mark it every { $pitch }: { $pins } { -bottom-pins }.
     }
 rig-strip-say-brief = { $rim ->
         [top] Stick a second strip of tape { $spacing } above it along the ball, and mark it every { $pitch }: { $pins } { -top-pins }. { $shift ->
@@ -63,7 +66,7 @@ rig-strip-say-brief = { $rim ->
                *[right] right
             } of { -bottom-pin } 1, half way to { -bottom-pin } 2.
         }
-       *[bottom] Stick tape once round the lower part of the ball, { $length } of it, and mark it every { $pitch }: { $pins } { -bottom-pins }.
+       *[bottom] Stick narrow tape once round the lower part of the ball, { $length } of it, snip its edge where it stands off, and mark it every { $pitch }: { $pins } { -bottom-pins }.
     }
 rig-strip-say-teach = { $rim ->
         [top] Stick a second strip of tape { $spacing } above it along the ball, and mark it every { $pitch }: { $pins } { -top-pins }. { $shift ->
@@ -73,7 +76,7 @@ rig-strip-say-teach = { $rim ->
                *[right] right
             } of { -bottom-pin } 1, half way to { -bottom-pin } 2.
         }
-       *[bottom] Stick tape once round the lower part of the ball, { $length } of it, and mark it every { $pitch }: { $pins } { -bottom-pins }.
+       *[bottom] Stick narrow tape once round the lower part of the ball, { $length } of it, snip its edge where it stands off, and mark it every { $pitch }: { $pins } { -bottom-pins }.
     } Tape that goes just once round has its marks at even distances.
 rig-strip-show = { $rim ->
         [top] { -Top-pin }s { $spacing } above the bottom ones, along the ball

@@ -26,7 +26,9 @@
 -down-short = back
 -falls = comes back
 -from-the-bottom = from the near end
--how-to-stand = Stand at one end and look along what you cover: the near end is at you, the far end away from you. At every mark a scrap of masking tape over the bight holds it; for the next pass peel it off, and press it on again over both cords.
+-hold-again = At every mark peel the scrap of tape off first, and press it on again over all the cords there.
+-hold-again-short = At every mark tape over all cords again.
+-how-to-stand = Stand at one end and look along what you cover: the near end is at you, the far end away from you. At every mark a scrap of masking tape over the bight holds it.
 -is-near = is close by
 -laid-and-lifted = Everything is laid, and the marks are off;
 -Lift-off = Take
@@ -46,6 +48,7 @@
 -rises = goes away
 -round-the-tube = round
 -straight-above = straight on from
+-taped-over = , tape over all
 -Then-round = Tape the bight at
 -to-be-lifted = the marks are to come off.
 -Top = Far

@@ -6,7 +6,9 @@
 -card-left = Trabaja hacia la izquierda alrededor de la bola; las marcas se numeran en ese sentido.
 -card-right = Trabaja hacia la derecha alrededor de la bola; las marcas se numeran en ese sentido.
 -coming-off = Quitando las cintas
--how-to-stand = Ten la bola con las marcas del pie hacia el suelo, y mírala de frente. En cada marca, un trocito de cinta de enmascarar por encima sujeta el seno; en la pasada siguiente despégalo, y vuelve a pegarlo sobre los dos cabos.
+-hold-again = En cada marca despega antes la cinta, y vuelve a pegarla sobre todos los cabos que hay allí.
+-hold-again-short = En cada marca, la cinta otra vez sobre todos los cabos.
+-how-to-stand = Ten la bola con las marcas del pie hacia el suelo, y mírala de frente. En cada marca, un trocito de cinta de enmascarar por encima sujeta el seno.
 -laid-and-lifted = Todo está tendido y sin cintas;
 -Lifting = Quitar
 -on-the-tube = en la bola
@@ -18,6 +20,7 @@
 -pin = marca
 -pins = marcas
 -planned-so = planeado con su bola y su cabo.
+-taped-over = , cinta sobre todos
 -Then-round = Pégalo en
 -to-be-lifted = falta quitar las cintas.
 -tube-is-empty = no hay nada tendido.
@@ -40,7 +43,7 @@ rig-strip-say = { $rim ->
                *[right] derecha
             } de la marca 1 { -of-bottom }, a medio camino de la 2.
         }
-       *[bottom] Pega cinta una vuelta entera alrededor de la parte baja de la bola, { $length } de ella, y haz una marca cada { $pitch }: son las { $pins } marcas { -of-bottom }.
+       *[bottom] Pega cinta estrecha una vuelta entera alrededor de la parte baja de la bola, { $length } de ella, da unos cortes en su borde donde se levante, y haz una marca cada { $pitch }: son las { $pins } marcas { -of-bottom }.
     }
 rig-strip-say-brief = { $rim ->
         [top] Pega otra cinta a { $spacing } más arriba, a lo largo de la bola, y haz una marca cada { $pitch }: son las { $pins } marcas { -of-top }. { $shift ->
@@ -50,7 +53,7 @@ rig-strip-say-brief = { $rim ->
                *[right] derecha
             } de la marca 1 { -of-bottom }, a medio camino de la 2.
         }
-       *[bottom] Pega cinta una vuelta entera alrededor de la parte baja de la bola, { $length } de ella, y haz una marca cada { $pitch }: son las { $pins } marcas { -of-bottom }.
+       *[bottom] Pega cinta estrecha una vuelta entera alrededor de la parte baja de la bola, { $length } de ella, da unos cortes en su borde donde se levante, y haz una marca cada { $pitch }: son las { $pins } marcas { -of-bottom }.
     }
 rig-strip-say-teach = { $rim ->
         [top] Pega otra cinta a { $spacing } más arriba, a lo largo de la bola, y haz una marca cada { $pitch }: son las { $pins } marcas { -of-top }. { $shift ->
@@ -60,7 +63,7 @@ rig-strip-say-teach = { $rim ->
                *[right] derecha
             } de la marca 1 { -of-bottom }, a medio camino de la 2.
         }
-       *[bottom] Pega cinta una vuelta entera alrededor de la parte baja de la bola, { $length } de ella, y haz una marca cada { $pitch }: son las { $pins } marcas { -of-bottom }.
+       *[bottom] Pega cinta estrecha una vuelta entera alrededor de la parte baja de la bola, { $length } de ella, da unos cortes en su borde donde se levante, y haz una marca cada { $pitch }: son las { $pins } marcas { -of-bottom }.
     } La cinta da justo una vuelta, así que sus marcas quedan a distancias iguales.
 rig-strip-show = { $rim ->
         [top] Marcas { -of-top }, a { $spacing } por la bola

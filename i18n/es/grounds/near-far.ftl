@@ -19,7 +19,9 @@
 -from-the-bottom = desde tu lado
 -Going-down = Lo traes
 -Going-up = Lo llevas
--how-to-stand = Ponte en un extremo y mira a lo largo de lo que cubres: un lado queda junto a ti, y el otro en el fondo. En cada marca, un trocito de cinta de enmascarar por encima sujeta el seno; en la pasada siguiente despégalo, y vuelve a pegarlo sobre los dos cabos.
+-hold-again = En cada marca despega antes la cinta, y vuelve a pegarla sobre todos los cabos que hay allí.
+-hold-again-short = En cada marca, la cinta otra vez sobre todos los cabos.
+-how-to-stand = Ponte en un extremo y mira a lo largo de lo que cubres: un lado queda junto a ti, y el otro en el fondo. En cada marca, un trocito de cinta de enmascarar por encima sujeta el seno.
 -in-line-with = en línea con
 -laid-and-lifted = Todo está tendido y sin cintas;
 -lane-bottom = del lado tuyo
@@ -48,6 +50,7 @@
 -that-rises = que va
 -the-bottom = tu lado
 -the-top = el fondo
+-taped-over = , cinta sobre todos
 -Then-round = Pégalo en
 -to-be-lifted = falta quitar las cintas.
 -Top = Fondo

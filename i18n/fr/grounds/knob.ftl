@@ -9,7 +9,9 @@
 -card-left = Avancez vers la gauche autour de la boule ; les repères sont numérotés dans ce sens.
 -card-right = Avancez vers la droite autour de la boule ; les repères sont numérotés dans ce sens.
 -coming-off = On ôte les rubans
--how-to-stand = Tenez la boule, les repères de base en bas, et regardez-la de face. À chaque repère, un morceau de ruban de masquage collé par-dessus retient la ganse ; à la passe suivante, décollez-le, et recollez-le sur les deux cordons.
+-hold-again = À chaque repère, décollez d’abord le ruban, et recollez-le sur tous les cordons qui s’y trouvent.
+-hold-again-short = À chaque repère, ruban de nouveau sur tous les cordons.
+-how-to-stand = Tenez la boule, les repères de base en bas, et regardez-la de face. À chaque repère, un morceau de ruban de masquage collé par-dessus retient la ganse.
 -laid-and-lifted = Tout est posé, les rubans sont ôtés ;
 -Lifting = Ôter
 -on-the-tube = sur la boule
@@ -19,6 +21,7 @@
 -pins = repères
 -planned-so = préparé avec sa boule et son cordon.
 -rigging = Préparation
+-taped-over = , ruban par-dessus
 -Then-round = Collez la ganse au
 -to-be-lifted = il reste à ôter les rubans.
 -top-pin = repère de tête
@@ -44,7 +47,7 @@ rig-strip-say = { $rim ->
                *[right] droite
             } du { -bottom-pin } 1, à mi-chemin du 2.
         }
-       *[bottom] Collez un ruban d’un tour complet autour du bas de la boule, { $length } de long, avec un repère tous les { $pitch } : ce sont les { $pins } { -bottom-pins }.
+       *[bottom] Collez un ruban étroit d’un tour complet autour du bas de la boule, { $length } de long, entaillez-en le bord là où il se soulève, avec un repère tous les { $pitch } : ce sont les { $pins } { -bottom-pins }.
     }
 rig-strip-say-brief = { $rim ->
         [top] Collez un second ruban à { $spacing } au-dessus, le long de la boule, avec un repère tous les { $pitch } : ce sont les { $pins } { -top-pins }. { $shift ->
@@ -54,7 +57,7 @@ rig-strip-say-brief = { $rim ->
                *[right] droite
             } du { -bottom-pin } 1, à mi-chemin du 2.
         }
-       *[bottom] Collez un ruban d’un tour complet autour du bas de la boule, { $length } de long, avec un repère tous les { $pitch } : ce sont les { $pins } { -bottom-pins }.
+       *[bottom] Collez un ruban étroit d’un tour complet autour du bas de la boule, { $length } de long, entaillez-en le bord là où il se soulève, avec un repère tous les { $pitch } : ce sont les { $pins } { -bottom-pins }.
     }
 rig-strip-say-teach = { $rim ->
         [top] Collez un second ruban à { $spacing } au-dessus, le long de la boule, avec un repère tous les { $pitch } : ce sont les { $pins } { -top-pins }. { $shift ->
@@ -64,7 +67,7 @@ rig-strip-say-teach = { $rim ->
                *[right] droite
             } du { -bottom-pin } 1, à mi-chemin du 2.
         }
-       *[bottom] Collez un ruban d’un tour complet autour du bas de la boule, { $length } de long, avec un repère tous les { $pitch } : ce sont les { $pins } { -bottom-pins }.
+       *[bottom] Collez un ruban étroit d’un tour complet autour du bas de la boule, { $length } de long, entaillez-en le bord là où il se soulève, avec un repère tous les { $pitch } : ce sont les { $pins } { -bottom-pins }.
     } Le ruban fait juste un tour : ses repères sont donc à des distances égales.
 rig-strip-show = { $rim ->
         [top] Repères de tête à { $spacing }, le long de la boule

@@ -26,7 +26,9 @@
 -from-the-bottom = depuis le côté proche
 -Going-down = Vous revenez
 -Going-up = Vous allez
--how-to-stand = Placez-vous à un bout et regardez dans la longueur : le côté proche est près de vous, le fond est loin de vous. À chaque repère, un morceau de ruban de masquage collé par-dessus retient la ganse ; à la passe suivante, décollez-le, et recollez-le sur les deux cordons.
+-hold-again = À chaque repère, décollez d’abord le ruban, et recollez-le sur tous les cordons qui s’y trouvent.
+-hold-again-short = À chaque repère, ruban de nouveau sur tous les cordons.
+-how-to-stand = Placez-vous à un bout et regardez dans la longueur : le côté proche est près de vous, le fond est loin de vous. À chaque repère, un morceau de ruban de masquage collé par-dessus retient la ganse.
 -in-line-with = dans le prolongement
 -is-near = est tout près
 -laid-and-lifted = Tout est posé, les rubans sont ôtés ;
@@ -49,6 +51,7 @@
 -rising = en allant
 -side-bottom = côté proche
 -side-top = côté fond
+-taped-over = , ruban par-dessus
 -Then-round = Collez la ganse au
 -to-be-lifted = il reste à ôter les rubans.
 -Top = Fond

@@ -70,6 +70,11 @@ impl JoinGuide {
         words.show_join(&self.joining, self.step, self.melts)
     }
 
+    /// Where the tyer is while this goes on.
+    pub(super) fn whereabouts(&self, words: &Words) -> Spoken {
+        words.say_join_whereabouts(self.step)
+    }
+
     pub(super) fn say(&self, words: &Words) -> Spoken {
         words.say_join(&self.joining, self.step, self.melts)
     }

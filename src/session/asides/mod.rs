@@ -102,6 +102,14 @@ impl Aside {
         }
     }
 
+    /// Where the tyer is beside the tie itself, where that is more than a question to be answered.
+    pub(super) fn whereabouts(&self, words: &Words) -> Option<Spoken> {
+        match self {
+            Self::Joining(joining) => Some(joining.whereabouts(words)),
+            Self::Measuring(_) | Self::Fault(_) | Self::CordEnds => None,
+        }
+    }
+
     pub(super) const fn keys(&self) -> Keys {
         match self {
             Self::Fault(fault) if fault.is_found() => Keys::FaultFound,

@@ -141,6 +141,14 @@ impl Walk {
         matches!(**aside, Aside::Fault(_) | Aside::Joining(_))
     }
 
+    /// Where the tyer is while something else is done beside the steps of the tie.
+    pub(super) fn whereabouts_beside(&self, words: &Words) -> Option<Spoken> {
+        let Mode::Aside(aside) = &self.mode else {
+            return None;
+        };
+        aside.whereabouts(&self.words_here(words))
+    }
+
     /// What the cord still has to do, and whether it will.
     fn cord_told(&self, words: &Words) -> Sentence {
         let words = self.words_here(words);

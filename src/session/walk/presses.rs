@@ -22,6 +22,8 @@ impl Walk {
             Intent::Where => {
                 let minutes = self.minutes_left();
                 let sentence = words.say_whereabouts(&self.script, self.place, minutes);
+                let beside = self.whereabouts_beside(words).unwrap_or_default();
+                let sentence = beside.then(&sentence);
                 self.answer = Some(sentence.to_string());
                 self.is_whereabouts = true;
                 return WalkAction::Say(sentence);
