@@ -471,6 +471,16 @@ fn what_is_wrong_in_the_form_is_said_and_nothing_is_lost() {
         assert!(hands.sees(sentence));
         fill(&mut hands, field, "");
     }
+    // What is typed is not left out without a word.
+    fill(&mut hands, LogField::CordName, "blue line");
+    hands.press(ENTER);
+    assert!(
+        hands
+            .last_said()
+            .starts_with("The cord has a name and no thickness")
+    );
+    assert!(hands.entries().is_empty());
+    fill(&mut hands, LogField::CordName, "");
     fill(&mut hands, LogField::Cut, "1 m");
     fill(&mut hands, LogField::LeftOver, "100 cm");
     hands.press(ENTER);

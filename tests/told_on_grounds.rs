@@ -555,6 +555,41 @@ fn what_is_drawn_up_last_is_told_the_last_time() {
     }
 }
 
+/// Whoever chose a knot opened to a length must not draw it as tight as it goes.
+#[test]
+fn how_wide_an_open_knot_is_left_is_told_and_stands_on_its_card() {
+    let words = Words::english();
+    let left = |open_to: Option<f64>| {
+        let setup = Setup {
+            finish: Some(Finish {
+                around: Ground::Round(mm(32.0)),
+                open_to: open_to.map(mm),
+            }),
+            ..Setup::new(Tube::plain(mm(40.0)), Cord::new(mm(3.0)))
+        };
+        let plan = plan(["5", "7", "2"], setup);
+        assert!(matches!(plan.rig(), Ok(Some(_))), "{:?}", plan.rig());
+        let script = script_of(&plan, Detail::Brief);
+        let fair = script
+            .steps()
+            .filter(|step| matches!(step.what, What::Fair(_)));
+        let mut told: Vec<String> = fair.map(|step| words.say(&step).to_string()).collect();
+        told.push(words.card_after(&script).join(" "));
+        let stops = told
+            .iter()
+            .filter(|told| told.contains("Stop when it is 50"));
+        (
+            stops.count(),
+            told.iter()
+                .filter(|told| told.contains("Stop when"))
+                .count(),
+        )
+    };
+    // The first and the last time, and on the card.
+    assert_eq!(left(Some(50.0)), (3, 3));
+    assert_eq!(left(None), (0, 0));
+}
+
 /// Which end of a taper is the thick one is told where its tapes are stuck on and where it is drawn up, and
 /// off a tube where it is slipped on.
 #[test]

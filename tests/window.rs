@@ -90,6 +90,25 @@ fn a_held_key_counts_once() {
     assert_eq!(heard(&service), steps[2]);
 }
 
+/// "?" is a key with Shift: all keys are told at it as at F1, and once more the step.
+#[test]
+fn a_sign_above_another_key_is_that_sign() {
+    let (display, service) = (Display::start(), Service::start());
+    let data = TempDir::new().unwrap();
+    let told = told();
+    let step = says(&told)[0];
+    let _program = Program::start(&display, &service, data.path(), &KNOT);
+    assert_eq!(heard(&service), step);
+    let [by_name, again, by_sign, at_last] =
+        ["F1", "F1", "shift+slash", "shift+slash"].map(|key| {
+            display.press(key);
+            heard(&service)
+        });
+    assert_ne!(by_name, step);
+    assert_eq!(by_sign, by_name);
+    assert!(again.contains(step) && at_last == again, "{again}");
+}
+
 #[test]
 fn a_new_press_cuts_off_old_speech() {
     let (display, service) = (Display::start(), Service::start());

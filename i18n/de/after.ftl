@@ -169,7 +169,7 @@ fair-say-teach = { $whole ->
         [yes] Durchholen, { $round } von { $rounds }. { $cords ->
                 [one] Beginne am stehenden Ende und folge der Schnur
                *[other] Schnur für Schnur, jede von ihrem eigenen stehenden Ende an
-            } den ganzen Weg. Heb jede Bahn mit dem Marlspieker an, { $known ->
+            } den ganzen Weg. Heb jede Bahn { -with-the-pick } an, { $known ->
             [yes] hol Lose heraus, etwa { $draw }
            *[no] hol ein wenig Lose heraus
         }, und schieb sie in die nächste, durch alle { $round-legs } Bahnen. Zieh keine Bahn fest, bevor ihre Nachbarn so weit sind. Mit der Taste Weniger auf einmal kommt Bahn für Bahn.
@@ -197,7 +197,7 @@ fair-say-teach = { $whole ->
         } Bahn { $leg } von { $legs }, von { $heading ->
             [falling] { -top-bight } { $from } { -down } zu { -bottom-bight } { $to }
            *[rising] { -bottom-bight } { $from } { -up } zu { -top-bight } { $to }
-        }: Heb sie mit dem Marlspieker an, { $known ->
+        }: Heb sie { -with-the-pick } an, { $known ->
             [yes] hol etwa { $draw } Lose heraus, und gib sie an der Schnur entlang weiter. Das macht { $gathered } in der Hand.
            *[no] hol Lose heraus, nur so viel, dass die Kreuzungen bleiben, wo sie sind, und gib sie an der Schnur entlang weiter.
         } { $last ->
@@ -254,7 +254,7 @@ finish-say = { $task ->
         } { $end ->
             [standing] Das stehende Ende vom Anfang
            *[working] Das Arbeitsende
-        } ist an { -bottom-bight } { $pin }. Führe es { -up } auf { -top-bight } { $top } zu, neben { $cords ->
+        } ist an { -bottom-bight } { $pin }. Lös den Knoten darin, falls einer da ist, und führe es { -up-towards } { -top-bight } { $top } zu, neben { $cords ->
             [one] der Schnur her, die dort liegt,
            *[other] den { $cords } Schnüren her, die dort liegen,
         } auf der { $lane ->
@@ -333,7 +333,7 @@ finish-say-teach = { $task ->
         } { $end ->
             [standing] Das stehende Ende vom Anfang
            *[working] Das Arbeitsende
-        } ist an { -bottom-bight } { $pin }. Führe es { -up } auf { -top-bight } { $top } zu, neben { $cords ->
+        } ist an { -bottom-bight } { $pin }. Lös den Knoten darin, falls einer da ist, und führe es { -up-towards } { -top-bight } { $top } zu, neben { $cords ->
             [one] der Schnur her, die dort liegt,
            *[other] den { $cords } Schnüren her, die dort liegen,
         } auf der { $lane ->
@@ -387,7 +387,7 @@ finish-show-note = { $task ->
             [top] { -top-side }
            *[bottom] { -bottom-side }
         }{ $under ->
-            [yes] . Abschneiden, wo es herauskommt
+            [yes] . Lass es lang: Es wird später abgeschnitten
            *[no] , unter der ersten Schnur durch, die Platz lässt
         }
         [join] Zwischen { -bottom } { $pin } und { -top } { $top }, Reihe { $row }. Beide Enden sind in ihrer Kreuzung

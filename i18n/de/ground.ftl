@@ -43,6 +43,18 @@ fair-way-show = { $way ->
         }
     }
 
+# Ein Knoten, der nicht so stramm wird, wie es geht. Argumente wie im Englischen.
+fair-open-say = { $way ->
+        [ball] Hör auf, wenn er { $width } breit ist, an der Kugel entlang gemessen: Strammer deckt er weniger.
+        [mat] Hör auf, wenn der Ring { $width } breit ist: Strammer deckt er weniger.
+       *[other] Hör auf, wenn er { $width } breit ist, von Rand zu Rand: Strammer deckt er weniger.
+    }
+fair-open-show = { $way ->
+        [ball] Aufhören bei { $width } Breite, an der Kugel entlang
+        [mat] Aufhören, wenn der Ring { $width } breit ist
+       *[other] Aufhören bei { $width } Breite, von Rand zu Rand
+    }
+
 # Ein Brett wird eingerichtet. Argumente wie im Englischen.
 rig-board-say = Leg den gedruckten Bogen flach auf das Brett und kleb ihn fest. Steck an jede Marke { $rows ->
         [one] des äußeren Kreises, { $outer } im Durchmesser, und des inneren, { $inner } im Durchmesser, einen T-Stift: { $pins } in jeden,

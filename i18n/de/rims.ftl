@@ -46,6 +46,8 @@
 -round-the-tube = um das Rohr herum
 -straight-above = senkrecht über
 -taped-over = { "" }
+-round-shown = Um
+-round-shown-end = herum
 -Then-round = Dann um
 -to-be-lifted = jetzt heb den Knoten vom Rohr.
 -top = Kopf
@@ -63,6 +65,8 @@
 -up = hoch
 -up-short = hoch
 -upright = Rohr aufrecht.
+-up-towards = { -up } auf
 -upright-shown = Rohr aufrecht, Ende festgeklebt.
 -work-left = Du arbeitest nach links, und so sind die { -pins } nummeriert.
 -work-right = Du arbeitest nach rechts, und so sind die { -pins } nummeriert.
+-with-the-pick = mit dem Marlspieker

@@ -47,7 +47,10 @@ card-work = { $hand ->
        *[other] { $inside ->
             [bottom] Spätere Durchgänge liegen auf der { -top-side-shown } der ersten Schnur
            *[top] Spätere Durchgänge liegen auf der { -bottom-side-shown } der ersten Schnur
-        }, { $inside ->
+        }, { $passes ->
+            [2] { "" }
+           *[other] jeder jenseits des vorigen,
+        } { $inside ->
             [bottom] { -at-the-bottom } innen in ihren Buchten und { -at-the-top } außen um sie herum.
            *[top] { -at-the-top } innen in ihren Buchten und { -at-the-bottom } außen um sie herum.
         }

@@ -239,6 +239,7 @@ log-length-comma = Das Komma in „{ $given }“ lässt sich auf zwei Arten lese
 log-length-fraction = „{ $given }“ ist ein Bruch ohne Einheit: Sind es Zoll, dann schreib { $given }in; sonst gib mm oder cm dazu an.
 log-length-positive = Eine Länge muss größer als null sein, und „{ $given }“ ist es nicht: Versuch es mit 4 mm, oder lass das Feld leer.
 log-length-range = Eine Länge muss von 0,01 mm bis 100 m gehen, und „{ $given }“ liegt nicht dazwischen: Versuch es mit einer anderen Einheit.
+log-cord-thickness = Die Schnur hat einen Namen, aber keine Dicke: Gib an, wie dick sie ist, etwa 4 mm, oder nimm den Namen heraus.
 log-left-over-more = Es ist mehr Schnur übrig, als zugeschnitten wurde: Sieh nach, ob beide Einheiten stimmen.
 # A measure is far from what it should come to, and is asked back once. $what: width or cord.
 # $measured, $computed: lengths.

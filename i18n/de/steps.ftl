@@ -191,6 +191,9 @@ follow-say = { $pass ->
     }, und bleib den ganzen Weg auf { $lane ->
         [top] ihrer { -top-side },
        *[bottom] ihrer { -bottom-side },
+    } { $pass ->
+        [2] { "" }
+       *[other] jenseits aller Schnüre dort,
     } ohne die Seite zu wechseln. Geh drüber, wo sie drübergeht, und tauch durch, wo sie durchtaucht. { $inside ->
         [bottom] An den { -bottom-pins } wende innen in ihren Buchten, an den { -top-pins } außen um sie herum.
        *[top] An den { -top-pins } wende innen in ihren Buchten, an den { -bottom-pins } außen um sie herum.
@@ -264,6 +267,9 @@ follow-say-teach = { $pass ->
     }, und bleib den ganzen Weg auf { $lane ->
         [top] ihrer { -top-side },
        *[bottom] ihrer { -bottom-side },
+    } { $pass ->
+        [2] { "" }
+       *[other] jenseits aller Schnüre dort,
     } ohne die Seite zu wechseln. Geh drüber, wo sie drübergeht, und tauch durch, wo sie durchtaucht. { $inside ->
         [bottom] An den { -bottom-pins } wende innen in ihrer Bucht, { -towards-the-middle }; an den { -top-pins } außen um sie herum.
        *[top] An den { -top-pins } wende innen in ihrer Bucht, { -towards-the-middle }; an den { -bottom-pins } außen um sie herum.
@@ -703,7 +709,7 @@ lay-one = { $over ->
 
 lay-one-note = { $over ->
         [yes] Deine Schnur liegt quer darauf
-       *[no] Mit dem Marlspieker anheben, das Ende hindurchschieben
+       *[no] Anheben { -with-the-pick }, das Ende hindurchschieben
     }
 
 lay-show-clear = noch nichts zu kreuzen
@@ -754,8 +760,8 @@ lay-show-note = { $landing ->
         [home-to-wait] Zurück am Anfang: Klebe sie an { -bottom } { $to } fest
         [home-to-end] Zurück am Anfang: Lass das Ende an { -bottom } { $to } hängen
        *[round] { $heading ->
-            [falling] Um { -bottom } { $to } herum
-           *[rising] Um { -top } { $to } herum
+            [falling] { -round-shown } { -bottom } { $to } { -round-shown-end }
+           *[rising] { -round-shown } { -top } { $to } { -round-shown-end }
         }
     }
 

@@ -177,7 +177,7 @@ fair-say-teach = { $whole ->
         [yes] Drawing up, time { $round } of { $rounds }. { $cords ->
                 [one] Start at the tail and follow the cord
                *[other] Go cord by cord, each from its own tail
-            } all the way. { -Lift-up } each leg with the pick, { $known ->
+            } all the way. { -Lift-up } each leg { -with-the-pick }, { $known ->
             [yes] take about { $draw } of slack out of it
            *[no] take a little slack out of it
         } and work it on to the next, { $round-legs } legs. Pull no leg tight before its neighbours. Press fewer at once to go leg by leg.
@@ -210,7 +210,7 @@ fair-say-teach = { $whole ->
         } Leg { $leg } of { $legs }, from { $heading ->
             [falling] { -top-bight } { $from } { -down } to { -bottom-bight } { $to }
            *[rising] { -bottom-bight } { $from } { -up } to { -top-bight } { $to }
-        }: { -lift-up } it with a pick and { $known ->
+        }: { -lift-up } it { -with-the-pick } and { $known ->
             [yes] pull out about { $draw } of slack, and work it along to the next leg. You now carry { $gathered }.
            *[no] draw slack out of it, only so much that the crossings stay where they are, then pass it on along the cord.
         } { $last ->
@@ -266,7 +266,7 @@ finish-say = { $task ->
         } { $end ->
             [standing] The tail from the start
            *[working] The working end
-        } is at { -bottom-bight } { $pin }. Lead it { -up } towards { -top-bight } { $top }, beside the { $cords ->
+        } is at { -bottom-bight } { $pin }. Undo any knot in it, and lead it { -up-towards } { -top-bight } { $top }, beside the { $cords ->
             [one] cord that lies there,
            *[other] { $cords } cords that lie there,
         } on the { $lane ->
@@ -345,7 +345,7 @@ finish-say-teach = { $task ->
         } { $end ->
             [standing] The tail from the start
            *[working] The working end
-        } is at { -bottom-bight } { $pin }. Lead it { -up } towards { -top-bight } { $top }, beside the { $cords ->
+        } is at { -bottom-bight } { $pin }. Undo any knot in it, and lead it { -up-towards } { -top-bight } { $top }, beside the { $cords ->
             [one] cord that lies there,
            *[other] { $cords } cords that lie there,
         } on the { $lane ->
@@ -399,7 +399,7 @@ finish-show-note = { $task ->
             [top] { -top-ring }
            *[bottom] { -bottom-ring }
         } side{ $under ->
-            [yes] . Cut where it comes out
+            [yes] . Leave it long: it is cut later
            *[no] , under the first cord that takes it
         }
         [join] Between { -bottom } { $pin } and { -top } { $top }, row { $row }. Both ends are in their crossing

@@ -47,6 +47,18 @@ fair-way-show = { $way ->
         }
     }
 
+# A knot that is not drawn up as tight as it goes. $way as above, or none. $width: how wide it is left, rim to rim.
+fair-open-say = { $way ->
+        [ball] Stop when it is { $width } wide, measured along the ball: tighter, it covers less.
+        [mat] Stop when the ring is { $width } wide: tighter, it covers less.
+       *[other] Stop when it is { $width } wide, from edge to edge: tighter, it covers less.
+    }
+fair-open-show = { $way ->
+        [ball] Stop at { $width } wide, along the ball
+        [mat] Stop when the ring is { $width } wide
+       *[other] Stop at { $width } wide, edge to edge
+    }
+
 # A board is set up: two circles of T-pins at the marks of the printed sheet. $outer, $inner: across the circles. $pins: in
 # each. $rows: circles at each rim, more than one where bights are nested. $staggered: yes or no.
 rig-board-say = Lay the printed sheet flat on the board and tape it down. Push a T-pin in at every mark of { $rows ->

@@ -20,7 +20,7 @@
 -bottom-pin = bottom pin
 -bottom-pins = bottom pins
 -bottom-ring = bottom-ring
--bottom-side = bottom
+-bottom-side = bottom-ring
 -card-left = Work to the left { -round-the-tube }; the pins are numbered that way.
 -card-right = Work to the right { -round-the-tube }; the pins are numbered that way.
 -coming-off = Coming off the tube
@@ -48,6 +48,7 @@
 -pins = pins
 -planned-so = planned with its tube and cord.
 -rises = rises
+-round-shown = Round
 -round-the-tube = round the tube
 -straight-above = straight above
 -taped-over = { "" }
@@ -61,7 +62,7 @@
 -top-pin = top pin
 -top-pins = top pins
 -top-ring = top-ring
--top-side = top
+-top-side = top-ring
 -tops-staggered = top pins half a step on.
 -tops-straight = top pins straight above.
 -towards-the-middle = towards the middle of the knot
@@ -70,8 +71,10 @@
 -up = up
 -up-short = up
 -upright = Tube upright.
+-up-towards = { -up } towards
 -upright-shown = Tube upright, tail taped down.
 -way-down = down
 -way-up = up
 -work-left = You work round to the left, and the { -pins } are numbered that way.
 -work-right = You work round to the right, and the { -pins } are numbered that way.
+-with-the-pick = with the pick

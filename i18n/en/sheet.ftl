@@ -47,7 +47,10 @@ card-work = { $hand ->
        *[other] { $inside ->
             [bottom] Later passes lie on the { -top-ring } side of the first cord
            *[top] Later passes lie on the { -bottom-ring } side of the first cord
-        }, { $inside ->
+        }, { $passes ->
+            [2] { "" }
+           *[other] each beyond the last,
+        } { $inside ->
             [bottom] inside its bights { -at-the-bottom } and outside them { -at-the-top }.
            *[top] inside its bights { -at-the-top } and outside them { -at-the-bottom }.
         }

@@ -227,6 +227,7 @@ log-length-comma = The comma in “{ $given }” can be read in two ways: write 
 log-length-fraction = “{ $given }” is a fraction without a unit: if it is inches, write { $given }in; else give it with mm or cm.
 log-length-positive = A length must be more than zero and “{ $given }” is not: try 4 mm, or leave the field empty.
 log-length-range = A length must be from 0.01 mm to 100 m and “{ $given }” is not: try another unit.
+log-cord-thickness = The cord has a name and no thickness: give how thick it is, such as 4 mm, or take the name out.
 log-left-over-more = More cord is left over than was cut: see that both have the right unit.
 # A measure is far from what it should come to, and is asked back once. $what: width or cord.
 # $measured, $computed: lengths.

@@ -163,7 +163,10 @@ follow-say = { $pass ->
     }, and stay on its { $lane ->
         [top] { -top-ring } side
        *[bottom] { -bottom-ring } side
-    } all the way, without changing sides. Go over where it goes over, under where it goes under. { $inside ->
+    } all the way, { $pass ->
+        [2] { "" }
+       *[other] beyond all the cords there,
+    } without changing sides. Go over where it goes over, under where it goes under. { $inside ->
         [bottom] At the { -bottom-pins } turn inside its loops, at the { -top-pins } outside them.
        *[top] At the { -top-pins } turn inside its loops, at the { -bottom-pins } outside them.
     } { -hold-again }
@@ -236,7 +239,10 @@ follow-say-teach = { $pass ->
     }, and stay on its { $lane ->
         [top] { -top-ring } side
        *[bottom] { -bottom-ring } side
-    } all the way, without changing sides. Go over where it goes over, under where it goes under. { $inside ->
+    } all the way, { $pass ->
+        [2] { "" }
+       *[other] beyond all the cords there,
+    } without changing sides. Go over where it goes over, under where it goes under. { $inside ->
         [bottom] At the { -bottom-pins } turn inside its loop, { -towards-the-middle }; at the { -top-pins } outside it, { -away-from-the-middle }.
        *[top] At the { -top-pins } turn inside its loop, { -towards-the-middle }; at the { -bottom-pins } outside it, { -away-from-the-middle }.
     } { -hold-again }
@@ -701,7 +707,7 @@ lay-one = { $over ->
 
 lay-one-note = { $over ->
         [yes] Your cord lies on top
-       *[no] { -Lift-up } with the pick, and pass your end beneath
+       *[no] { -Lift-up } { -with-the-pick }, and pass your end beneath
     }
 
 lay-show-clear = nothing to cross yet
@@ -752,8 +758,8 @@ lay-show-note = { $landing ->
         [home-to-wait] Back at the start: tape it at { -bottom } { $to }
         [home-to-end] Back at the start: let the end hang at { -bottom } { $to }
        *[round] { $heading ->
-            [falling] Round { -bottom } { $to }
-           *[rising] Round { -top } { $to }
+            [falling] { -round-shown } { -bottom } { $to }
+           *[rising] { -round-shown } { -top } { $to }
         }
     }
 

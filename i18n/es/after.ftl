@@ -164,7 +164,7 @@ fair-say-teach = { $whole ->
         [yes] Igualar, { $round } de { $rounds }. { $cords ->
                 [one] Empieza por la cola y sigue el cabo
                *[other] Ve cabo por cabo, cada uno desde su propia cola
-            } hasta el final. Levanta cada tramo con el pasador, { $known ->
+            } hasta el final. Levanta cada tramo { -with-the-pick }, { $known ->
             [yes] recoge cerca de { $draw }
            *[no] recoge un poco
         } y pásalo al siguiente, por los { $round-legs } tramos. No tenses ningún tramo antes que sus vecinos. Pulsa menos a la vez para ir tramo a tramo.
@@ -192,7 +192,7 @@ fair-say-teach = { $whole ->
         } Tramo { $leg } de { $legs }, { $heading ->
             [falling] { -that-falls } del seno { $from } { -of-top } al seno { $to } { -of-bottom }
            *[rising] { -that-rises } del seno { $from } { -of-bottom } al seno { $to } { -of-top }
-        }: levántalo con un pasador y { $known ->
+        }: levántalo { -with-the-pick } y { $known ->
             [yes] recoge cerca de { $draw }, y pásalo a lo largo del cabo al tramo siguiente. Ya llevas { $gathered } en la mano.
            *[no] recoge lo que sobra, sin que los cruces se muevan de su sitio, y pásalo a lo largo del cabo al tramo siguiente.
         } { $last ->
@@ -248,9 +248,9 @@ finish-say = { $task ->
         } { $end ->
             [standing] La cola, el extremo que dejaste al empezar,
            *[working] El chicote de trabajo
-        } está en el seno { $pin } { -of-bottom }. { $end ->
-            [standing] Llévala
-           *[working] Llévalo
+        } está en el seno { $pin } { -of-bottom }. Deshaz el nudo, si tiene uno, y { $end ->
+            [standing] llévala
+           *[working] llévalo
         } hacia el seno { $top } { -of-top }, junto { $cords ->
             [one] al cabo { -that-rises } hasta allí,
            *[other] a los { $cords } cabos { -that-rise } hasta allí,
@@ -336,9 +336,9 @@ finish-say-teach = { $task ->
         } { $end ->
             [standing] La cola, el extremo que dejaste al empezar,
            *[working] El chicote de trabajo
-        } está en el seno { $pin } { -of-bottom }. { $end ->
-            [standing] Llévala
-           *[working] Llévalo
+        } está en el seno { $pin } { -of-bottom }. Deshaz el nudo, si tiene uno, y { $end ->
+            [standing] llévala
+           *[working] llévalo
         } hacia el seno { $top } { -of-top }, junto { $cords ->
             [one] al cabo { -that-rises } hasta allí,
            *[other] a los { $cords } cabos { -that-rise } hasta allí,
@@ -399,7 +399,7 @@ finish-show-note = { $task ->
             [top] { -lane-top }
            *[bottom] { -lane-bottom }
         }{ $under ->
-            [yes] . Se corta donde sale
+            [yes] . Déjalo largo: se corta más tarde
            *[no] , por debajo del primer cabo que lo admita
         }
         [join] Entre el seno { $pin } { -of-bottom } y el { $top } { -of-top }, fila { $row }. Los dos extremos están en su cruce

@@ -43,6 +43,18 @@ fair-way-show = { $way ->
         }
     }
 
+# Un nudo que no se aprieta del todo. Argumentos como en inglés.
+fair-open-say = { $way ->
+        [ball] Para cuando tenga { $width } de ancho, medido a lo largo de la bola: más apretado cubre menos.
+        [mat] Para cuando el anillo tenga { $width } de ancho: más apretado cubre menos.
+       *[other] Para cuando tenga { $width } de ancho, de borde a borde: más apretado cubre menos.
+    }
+fair-open-show = { $way ->
+        [ball] Hasta { $width } de ancho, a lo largo de la bola
+        [mat] Hasta que el anillo tenga { $width } de ancho
+       *[other] Hasta { $width } de ancho, de borde a borde
+    }
+
 # Se prepara una tabla. Argumentos como en inglés.
 rig-board-say = Pon la hoja impresa plana en la tabla y sujétala con cinta. Clava un alfiler en T en cada marca { $rows ->
         [one] del círculo de fuera, de { $outer } de ancho, y del de dentro, de { $inner }: { $pins } en cada uno,

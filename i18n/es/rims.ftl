@@ -68,3 +68,4 @@
 -whole-turns = vueltas enteras al tubo
 -work-left = Trabajas hacia la izquierda alrededor del tubo, y así se numeran las { -pins }.
 -work-right = Trabajas hacia la derecha alrededor del tubo, y así se numeran las { -pins }.
+-with-the-pick = con el pasador

@@ -47,7 +47,10 @@ card-work = { $hand ->
        *[other] { $inside ->
             [bottom] Las pasadas siguientes van junto al primer cabo, { -lane-top }
            *[top] Las pasadas siguientes van junto al primer cabo, { -lane-bottom }
-        }, { $inside ->
+        }, { $passes ->
+            [2] { "" }
+           *[other] cada una más allá de la anterior,
+        } { $inside ->
             [bottom] por dentro de sus senos { -at-bottom } y por fuera { -at-top }.
            *[top] por dentro de sus senos { -at-top } y por fuera { -at-bottom }.
         }

@@ -233,6 +233,7 @@ log-length-comma = La coma de «{ $given }» se puede leer de dos maneras: escri
 log-length-fraction = «{ $given }» es una fracción sin unidad: si son pulgadas, escribe { $given }in; si no, ponle mm o cm.
 log-length-positive = Una longitud tiene que ser mayor que cero y «{ $given }» no lo es: prueba con 4 mm, o deja el campo vacío.
 log-length-range = Una longitud tiene que ir de 0,01 mm a 100 m y «{ $given }» queda fuera: prueba con otra unidad.
+log-cord-thickness = El cabo tiene nombre pero no grueso: di qué grueso tiene, por ejemplo 4 mm, o quita el nombre.
 log-left-over-more = Ha sobrado más cabo del que se cortó: comprueba que ambos llevan la unidad correcta.
 # A measure is far from what it should come to, and is asked back once. $what: width or cord.
 # $measured, $computed: lengths.

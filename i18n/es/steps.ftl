@@ -185,6 +185,9 @@ follow-say = { $pass ->
     }, y ve siempre { $lane ->
         [top] { -lane-top }
        *[bottom] { -lane-bottom }
+    }{ $pass ->
+        [2] { "" }
+       *[other] , más allá de todos los cabos que ya hay
     }, sin cambiar de lado. Pasa por encima donde él pasa por encima, y por debajo donde pasa por debajo. { $inside ->
         [bottom] En las { -pins } { -of-bottom } gira por dentro de sus bucles; en las { -of-top }, por fuera.
        *[top] En las { -pins } { -of-top } gira por dentro de sus bucles; en las { -of-bottom }, por fuera.
@@ -258,6 +261,9 @@ follow-say-teach = { $pass ->
     }, y ve siempre { $lane ->
         [top] { -lane-top }
        *[bottom] { -lane-bottom }
+    }{ $pass ->
+        [2] { "" }
+       *[other] , más allá de todos los cabos que ya hay
     }, sin cambiar de lado. Pasa por encima donde él pasa por encima, y por debajo donde pasa por debajo. { $inside ->
         [bottom] En las { -pins } { -of-bottom } gira por dentro de su bucle, { -towards-the-middle }; en las { -of-top }, por fuera.
        *[top] En las { -pins } { -of-top } gira por dentro de su bucle, { -towards-the-middle }; en las { -of-bottom }, por fuera.
@@ -728,7 +734,7 @@ lay-one = { $over ->
 
 lay-one-note = { $over ->
         [yes] El tuyo queda a la vista
-       *[no] Levanta con el pasador y mete tu extremo
+       *[no] Levanta { -with-the-pick } y mete tu extremo
     }
 
 lay-show-clear = aún nada que cruzar
@@ -779,8 +785,8 @@ lay-show-note = { $landing ->
         [home-to-wait] De vuelta al principio: sujétalo con cinta en la { $to } { -of-bottom }
         [home-to-end] De vuelta al principio: deja colgar el extremo en la { $to } { -of-bottom }
        *[round] { $heading ->
-            [falling] Rodea la { $to } { -of-bottom }
-           *[rising] Rodea la { $to } { -of-top }
+            [falling] { -Then-round } la { $to } { -of-bottom }
+           *[rising] { -Then-round } la { $to } { -of-top }
         }
     }
 

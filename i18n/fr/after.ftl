@@ -178,7 +178,7 @@ fair-say-teach = { $whole ->
         [yes] Égaliser, reprise { $round } sur { $rounds }. { $cords ->
                 [one] Partez du dormant et suivez le cordon
                *[other] Cordon par cordon, partez de son propre dormant et suivez-le
-            } d’un bout à l’autre. Soulevez chaque trajet à l’épissoir, { $known ->
+            } d’un bout à l’autre. Soulevez chaque trajet { -with-the-pick }, { $known ->
             [yes] tirez-en environ { $draw } de mou
            *[no] tirez-en un peu de mou
         } et passez-le au suivant, sur les { $round-legs } trajets. Ne serrez rien à fond avant les voisins. Appuyez sur moins à la fois pour aller trajet par trajet.
@@ -211,7 +211,7 @@ fair-say-teach = { $whole ->
         } Trajet { $leg } sur { $legs }, { $heading ->
             [falling] { -falling } de la { -top-bight } { $from } à la { -bottom-bight } { $to }
            *[rising] { -rising } de la { -bottom-bight } { $from } à la { -top-bight } { $to }
-        } : soulevez-le avec l’épissoir et { $known ->
+        } : soulevez-le { -with-the-pick } et { $known ->
             [yes] tirez-en environ { $draw } de mou, puis passez-le plus loin le long du cordon. Cela fait { $gathered } dans la main.
            *[no] tirez-en du mou, juste assez pour que les croisements restent où ils sont, puis passez-le plus loin le long du cordon.
         } { $last ->
@@ -267,7 +267,7 @@ finish-say = { $task ->
         } { $end ->
             [standing] Le dormant, laissé au départ,
            *[working] Le courant, le bout libre,
-        } est à la { -bottom-bight } { $pin }. Menez-le vers la { -top-bight } { $top }, le long { $cords ->
+        } est à la { -bottom-bight } { $pin }. Défaites-y le nœud, s’il en a un, et menez-le vers la { -top-bight } { $top }, le long { $cords ->
             [one] du cordon
            *[other] des { $cords } cordons
         } qui y { $cords ->
@@ -352,7 +352,7 @@ finish-say-teach = { $task ->
         } { $end ->
             [standing] Le dormant, laissé au départ,
            *[working] Le courant, le bout libre,
-        } est à la { -bottom-bight } { $pin }. Menez-le vers la { -top-bight } { $top }, le long { $cords ->
+        } est à la { -bottom-bight } { $pin }. Défaites-y le nœud, s’il en a un, et menez-le vers la { -top-bight } { $top }, le long { $cords ->
             [one] du cordon
            *[other] des { $cords } cordons
         } qui y { $cords ->
@@ -412,7 +412,7 @@ finish-show-note = { $task ->
             [top] { -side-top }
            *[bottom] { -side-bottom }
         }{ $under ->
-            [yes] . Coupez là où il ressort
+            [yes] . Laissez-le long : il sera coupé plus tard
            *[no] , sous le premier cordon qui s’y prête
         }
         [join] Entre la { -bottom-bight } { $pin } et celle { -of-top } { $top }, rang { $row }. Les deux extrémités sont dans leur croisement

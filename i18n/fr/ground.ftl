@@ -43,6 +43,18 @@ fair-way-show = { $way ->
         }
     }
 
+# Un nœud qui n’est pas serré à fond. Arguments comme en anglais.
+fair-open-say = { $way ->
+        [ball] Arrêtez quand il fait { $width } de large, le long de la boule : plus serré, il couvre moins.
+        [mat] Arrêtez quand l’anneau fait { $width } de large : plus serré, il couvre moins.
+       *[other] Arrêtez quand il fait { $width } de large, d’un bord à l’autre : plus serré, il couvre moins.
+    }
+fair-open-show = { $way ->
+        [ball] Jusqu’à { $width } de large, le long de la boule
+        [mat] Jusqu’à ce que l’anneau fasse { $width } de large
+       *[other] Jusqu’à { $width } de large, d’un bord à l’autre
+    }
+
 # Une planche se prépare. Arguments comme en anglais.
 rig-board-say = Posez la feuille imprimée à plat sur la planche et fixez-la au ruban. Piquez une épingle en T à chaque marque { $rows ->
         [one] du cercle de dehors, { $outer } de diamètre, et du cercle de dedans, { $inner } de diamètre : { $pins } par cercle,

@@ -72,3 +72,4 @@
 -upright-shown = Tube debout, dormant fixé au ruban.
 -work-left = Vous avancez vers la gauche au{ -turn }, et les { -pins } sont numérotés dans ce sens.
 -work-right = Vous avancez vers la droite au{ -turn }, et les { -pins } sont numérotés dans ce sens.
+-with-the-pick = à l’épissoir

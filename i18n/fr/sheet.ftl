@@ -47,7 +47,10 @@ card-work = { $hand ->
        *[other] { $inside ->
             [bottom] Les passes suivantes restent { -side-top } du premier cordon
            *[top] Les passes suivantes restent { -side-bottom } du premier cordon
-        }, { $inside ->
+        }, { $passes ->
+            [2] { "" }
+           *[other] chacune au-delà de la précédente,
+        } { $inside ->
             [bottom] en dedans de ses ganses { -at-the-bottom }, en dehors { -at-the-top }.
            *[top] en dedans de ses ganses { -at-the-top }, en dehors { -at-the-bottom }.
         }

@@ -245,6 +245,7 @@ log-length-comma = La virgule de « { $given } » peut se lire de deux façons
 log-length-fraction = « { $given } » est une fraction sans unité : si ce sont des pouces, écrivez { $given }po ; sinon, donnez-la avec mm ou cm.
 log-length-positive = Une longueur doit être plus grande que zéro, et « { $given } » ne l’est pas : essayez 4 mm, ou laissez le champ vide.
 log-length-range = Une longueur doit être de 0,01 mm à 100 m, et « { $given } » n’y est pas : essayez une autre unité.
+log-cord-thickness = Le cordon a un nom mais pas d’épaisseur : indiquez-la, par exemple 4 mm, ou enlevez le nom.
 log-left-over-more = Il reste plus de cordon qu’il n’en a été coupé : vérifiez que les deux longueurs ont la bonne unité.
 # A measure is far from what it should come to, and is asked back once. $what: width or cord.
 # $measured, $computed: lengths.

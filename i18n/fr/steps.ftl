@@ -190,7 +190,10 @@ follow-say = { $pass ->
     }, et restez toujours côté { $lane ->
         [top] { -lane-top }
        *[bottom] { -lane-bottom }
-    } de ce cordon, sans changer de côté. Enjambez là où il enjambe, glissez dessous là où il glisse dessous. { $inside ->
+    } de ce cordon{ $pass ->
+        [2] { "" }
+       *[other] , au-delà de tous ceux qui y sont
+    }, sans changer de côté. Enjambez là où il enjambe, glissez dessous là où il glisse dessous. { $inside ->
         [bottom] Aux { -bottom-pins }, tournez en dedans de ses ganses ; aux { -top-pins }, en dehors.
        *[top] Aux { -top-pins }, tournez en dedans de ses ganses ; aux { -bottom-pins }, en dehors.
     } { -hold-again }
@@ -263,7 +266,10 @@ follow-say-teach = { $pass ->
     }, et restez toujours côté { $lane ->
         [top] { -lane-top }
        *[bottom] { -lane-bottom }
-    } de ce cordon, sans changer de côté. Enjambez là où il enjambe, glissez dessous là où il glisse dessous. { $inside ->
+    } de ce cordon{ $pass ->
+        [2] { "" }
+       *[other] , au-delà de tous ceux qui y sont
+    }, sans changer de côté. Enjambez là où il enjambe, glissez dessous là où il glisse dessous. { $inside ->
         [bottom] Aux { -bottom-pins }, tournez en dedans de sa ganse, { -towards-the-middle } ; aux { -top-pins }, en dehors.
        *[top] Aux { -top-pins }, tournez en dedans de sa ganse, { -towards-the-middle } ; aux { -bottom-pins }, en dehors.
     } { -hold-again }
@@ -709,7 +715,7 @@ lay-one = { $over ->
 
 lay-one-note = { $over ->
         [yes] Le vôtre reste visible
-       *[no] Soulevez avec l’épissoir et passez votre bout
+       *[no] Soulevez { -with-the-pick } et passez votre bout
     }
 
 lay-show-clear = encore rien à croiser

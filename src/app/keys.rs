@@ -11,6 +11,7 @@ use crate::pedal::{Input, InputEvent, Press, Transition};
 pub fn press(event: &Event) -> Option<Press> {
     let Event::KeyPressed {
         key,
+        modified_key,
         modifiers,
         repeat,
         ..
@@ -18,6 +19,7 @@ pub fn press(event: &Event) -> Option<Press> {
     else {
         return None;
     };
+    let key = sign_or_key(key, modified_key);
     if modifiers.intersects(Modifiers::CTRL | Modifiers::ALT | Modifiers::LOGO) {
         return None;
     }
@@ -35,7 +37,10 @@ pub fn press(event: &Event) -> Option<Press> {
 /// What a key did, if it is one that can be bound.
 pub fn raw(event: &Event) -> Option<InputEvent> {
     match event {
-        Event::KeyPressed { key, .. } => {
+        Event::KeyPressed {
+            key, modified_key, ..
+        } => {
+            let key = sign_or_key(key, modified_key);
             let Press { is_repeat, .. } = press(event)?;
             let transition = if is_repeat {
                 Transition::Repeat
@@ -47,7 +52,9 @@ pub fn raw(event: &Event) -> Option<InputEvent> {
                 transition,
             })
         }
-        Event::KeyReleased { key, .. } => named(key).map(|key| InputEvent {
+        Event::KeyReleased {
+            key, modified_key, ..
+        } => named(sign_or_key(key, modified_key)).map(|key| InputEvent {
             input: Input::key(&key),
             transition: Transition::Up,
         }),
@@ -74,6 +81,15 @@ pub fn button(event: &mouse::Event) -> Option<InputEvent> {
         input: Input::Mouse(name),
         transition,
     })
+}
+
+/// The sign that Shift or `AltGr` makes of a key, such as "?" or, on many keyboards, "[" and the digits; a letter is
+/// the same key with Shift or without.
+fn sign_or_key<'e>(key: &'e Key, modified: &'e Key) -> &'e Key {
+    match modified {
+        Key::Character(sign) if !sign.chars().any(char::is_alphabetic) => modified,
+        _ => key,
+    }
 }
 
 /// The name of a key in the UI Events standard.
@@ -149,6 +165,53 @@ mod tests {
         ] {
             let press = press(&down(key, Modifiers::empty(), false)).unwrap();
             assert_eq!((press.key.as_str(), press.is_repeat), (name, false));
+        }
+    }
+
+    /// On a German keyboard "?" is Shift and "ß", "[" is `AltGr` and 8; R is R with Shift or without.
+    #[test]
+    fn a_sign_is_a_sign_whatever_makes_it_of_a_key() {
+        for (key, modified, name) in [
+            ("ß", "?", "?"),
+            ("/", "?", "?"),
+            ("8", "[", "["),
+            ("&", "1", "1"),
+            ("r", "R", "r"),
+            ("q", "@", "@"),
+        ] {
+            let Event::KeyPressed {
+                key: plain,
+                physical_key,
+                location,
+                modifiers,
+                ..
+            } = down(Key::Character(key.into()), Modifiers::SHIFT, false)
+            else {
+                unreachable!()
+            };
+            let modified_key = Key::Character(modified.into());
+            let went_down = Event::KeyPressed {
+                key: plain.clone(),
+                modified_key: modified_key.clone(),
+                physical_key,
+                location,
+                modifiers,
+                text: None,
+                repeat: false,
+            };
+            let came_up = Event::KeyReleased {
+                key: plain,
+                modified_key,
+                physical_key,
+                location,
+                modifiers,
+            };
+            assert_eq!(
+                press(&went_down).map(|press| press.key).as_deref(),
+                Some(name)
+            );
+            let input = [went_down, came_up].map(|event| raw(&event).map(|raw| raw.input));
+            assert_eq!(input, [Some(Input::key(name)), Some(Input::key(name))]);
         }
     }
 

@@ -30,6 +30,12 @@ impl Script {
         rounds
     }
 
+    /// How wide the knot is to be left, when that is not as tight as it goes.
+    fn left_open(&self) -> Option<Millimetres> {
+        let shape = self.rig()?.shape;
+        (!shape.is_tight()).then_some(shape.width)
+    }
+
     pub(super) fn fair(&self, round: u16, pass_leg: PassLeg) -> Option<FairStep> {
         let laying = self.plan.laying();
         let leg = laying.leg(pass_leg)?;
@@ -45,6 +51,7 @@ impl Script {
             .and_then(|rig| Millimetres::new(rig.laid.slack.get() / f64::from(rounds)).ok());
         let ends_cord = pass_leg.pass == laying.passes()
             || self.plan.begins_a_cord(pass_leg.pass + 1, pass_leg.strand);
+        let is_told = pass_leg == PassLeg::FIRST && (round == 1 || round == rounds);
         Some(FairStep {
             round,
             rounds,
@@ -59,8 +66,8 @@ impl Script {
                 legs: laying.legs(),
                 cords: self.plan.runs().len(),
             }),
-            way: way(&self.plan)
-                .filter(|_| pass_leg == PassLeg::FIRST && (round == 1 || round == rounds)),
+            way: way(&self.plan).filter(|_| is_told),
+            left_open: self.left_open().filter(|_| is_told),
             is_first: pass_leg.pass == first_pass && pass_leg.leg == 1,
             is_last: ends_cord && pass_leg.leg == legs,
             cord: self

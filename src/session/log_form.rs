@@ -355,7 +355,11 @@ impl LogForm {
         };
         let name = self.typed(CordName).trim();
         let known = self.entry.cord.as_ref();
-        let cord = length(CordField)?.map(|diameter| Cord {
+        let diameter = length(CordField)?;
+        if diameter.is_none() && !name.is_empty() {
+            return Err((CordField, words.notice("log-cord-thickness", &[])));
+        }
+        let cord = diameter.map(|diameter| Cord {
             diameter,
             name: (!name.is_empty()).then(|| name.to_owned()),
             grams_per_metre: known.and_then(|cord| cord.grams_per_metre),

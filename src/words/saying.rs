@@ -6,8 +6,9 @@ use super::pins::{named, set_nested};
 use super::selectors::Selector;
 use super::spoken_messages::SpokenMessage;
 use super::step_args::{
-    begin_args, check_args, counted_args, crossing_args, draw_args, fair_args, fair_way_args,
-    finish_args, follow_args, is_draw_told, laced_args, lay_args, lift_args, splits_args,
+    begin_args, check_args, counted_args, crossing_args, draw_args, fair_args, fair_open_args,
+    fair_way_args, finish_args, follow_args, is_draw_told, laced_args, lay_args, lift_args,
+    splits_args,
 };
 use super::{Detail, Spoken, Words};
 use crate::guide::{
@@ -50,13 +51,17 @@ impl Words {
             }
             What::Lift(lift) => say(SpokenMessage::LiftSay, &lift_args(lift)),
             What::Fair(fair) => {
-                let said = say(SpokenMessage::FairSay, &fair_args(fair));
-                match fair.way {
-                    Some(way) if depth != Detail::Brief => {
-                        said.then(&say(SpokenMessage::FairWaySay, &fair_way_args(fair, way)))
-                    }
-                    _ => said,
+                let mut said = say(SpokenMessage::FairSay, &fair_args(fair));
+                if let Some(way) = fair.way.filter(|_| depth != Detail::Brief) {
+                    said = said.then(&say(SpokenMessage::FairWaySay, &fair_way_args(fair, way)));
                 }
+                if let Some(width) = fair.left_open {
+                    said = said.then(&say(
+                        SpokenMessage::FairOpenSay,
+                        &fair_open_args(fair, width),
+                    ));
+                }
+                said
             }
             What::Finish(finish) => {
                 let mut args = finish_args(finish);

@@ -7,7 +7,7 @@ use super::covering::set_tied_on;
 use super::lengths::{by_hand, fine, to_half};
 use super::pins::{named, set_nested};
 use super::selectors::Selector;
-use super::step_args::{by_fingers, crossing_args, lay_args};
+use super::step_args::{by_fingers, crossing_args, fair_open_args, lay_args};
 use super::{Sentence, Units, Words};
 use crate::bench::{Board, Layout, Millimetres, RingPins, Tube};
 use crate::guide::{LayStep, Plan, Script, Task, What};
@@ -157,20 +157,25 @@ impl Words {
     /// How a knot is lifted, drawn up and finished, a sentence or two of each.
     pub fn card_after(&self, script: &Script) -> Vec<String> {
         let rounds = script.fair_rounds();
-        let draw = script.steps().find_map(|step| match &step.what {
-            What::Fair(fair) => Some(fair.draw),
+        let fair = script.steps().find_map(|step| match step.what {
+            What::Fair(fair) => Some(fair),
             _ => None,
         });
-        let draw = draw.flatten().and_then(by_fingers);
+        let draw = fair.as_ref().and_then(|fair| fair.draw);
+        let draw = draw.and_then(by_fingers);
         let has_rings = |plan: &Plan| plan.setup().is_none_or(|setup| setup.tube.rows().is_some());
         let args = fluent_args! {
             "rings" => has_rings(script.plan()).selector(), "times" => rounds,
             "known" => draw.is_some().selector(), "draw" => by_hand(draw.unwrap_or_default()),
         };
-        ["card-lift", "card-fair", "card-finish"]
-            .iter()
-            .map(|id| self.text(id, &args))
-            .collect()
+        let [lift, fairing, finish] =
+            ["card-lift", "card-fair", "card-finish"].map(|id| self.text(id, &args));
+        let open = fair.as_ref().and_then(|fair| {
+            let args = fair_open_args(fair, fair.left_open?);
+            Some(self.text("fair-open-say", &args))
+        });
+        let fairing = open.map_or(fairing.clone(), |open| format!("{fairing} {open}"));
+        vec![lift, fairing, finish]
     }
 
     /// What a card tells its tyer to mind.

@@ -8,8 +8,9 @@ use super::lengths::cut_of;
 use super::pins::set_nested;
 use super::selectors::Selector;
 use super::step_args::{
-    begin_args, check_args, counted_args, crossing_args, draw_args, fair_args, fair_way_args,
-    finish_args, follow_args, is_draw_told, laced_args, lay_args, lift_args, splits_args,
+    begin_args, check_args, counted_args, crossing_args, draw_args, fair_args, fair_open_args,
+    fair_way_args, finish_args, follow_args, is_draw_told, laced_args, lay_args, lift_args,
+    splits_args,
 };
 use super::{Detail, Sentence, Words};
 use crate::guide::{FinishTask, Landing, LayStep, Script, Step, What};
@@ -160,6 +161,10 @@ impl Words {
                     shown
                         .notes
                         .push(self.text("fair-way-show", &fair_way_args(fair, way)));
+                }
+                if let Some(width) = fair.left_open {
+                    let args = fair_open_args(fair, width);
+                    shown.notes.push(self.text("fair-open-show", &args));
                 }
                 shown
             }

@@ -30,6 +30,7 @@ pub(super) enum SpokenMessage {
     CourseWeaveSay,
     DetailSay,
     DrawThroughSay,
+    FairOpenSay,
     FairSay,
     FairWaySay,
     FinishSay,

@@ -4,7 +4,7 @@ use fluent::{FluentArgs, fluent_args};
 
 use super::Detail;
 use super::fingers;
-use super::lengths::{at_hand_of, by_hand};
+use super::lengths::{at_hand_of, by_hand, to_half};
 use super::pins::{named, set_nested};
 use super::selectors::Selector;
 use crate::bench::Millimetres;
@@ -209,6 +209,12 @@ pub(super) fn fair_args(fair: &FairStep) -> FluentArgs<'static> {
 pub(super) fn fair_way_args(fair: &FairStep, way: FairWay) -> FluentArgs<'static> {
     let is_last_time = fair.round == fair.rounds;
     fluent_args! { "way" => way.selector(), "last" => is_last_time.selector() }
+}
+
+/// How wide it is left.
+pub(super) fn fair_open_args(fair: &FairStep, width: Millimetres) -> FluentArgs<'static> {
+    let way = fair.way.map_or("none", |way| way.selector());
+    fluent_args! { "way" => way, "width" => to_half(width) }
 }
 
 /// Whether what is drawn through at a tuck is told in this depth: who learns hears it every time, and

@@ -48,6 +48,8 @@
 -turn-it-round = Dreh die Hand einmal herum
 -up = zu den Spitzen hin
 -up-short = zu den Spitzen
+-up-towards = auf
+-with-the-pick = mit einer Fingerspitze
 
 ## Beginning
 

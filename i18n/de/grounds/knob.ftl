@@ -28,6 +28,8 @@
 -round-it = um die Kugel
 -round-the-tube = um die Kugel herum
 -taped-over = , Band über alle
+-round-shown = An
+-round-shown-end = festkleben
 -Then-round = Kleb die Bucht an
 -to-be-lifted = jetzt kommen die Bänder heraus.
 -top-pin = Kopf-Strich

@@ -28,7 +28,7 @@
 -from-the-bottom = vom nahen Ende her
 -hold-again = An jedem Strich löst du erst das Kreppband und klebst es dann wieder über alle Schnüre, die dort liegen.
 -hold-again-short = An jedem Strich das Band wieder über alle Schnüre.
--how-to-stand = Stell dich an ein Ende und sieh daran entlang: Das nahe Ende ist bei dir, das ferne liegt von dir weg. An jedem Strich hält ein Stück Kreppband die Bucht, quer darüber geklebt.
+-how-to-stand = Stell dich an ein Ende und sieh daran entlang: Das nahe Ende ist bei dir, das ferne liegt von dir weg. An etwas Aufrechtem ist das nahe Ende das untere. An jedem Strich hält ein Stück Kreppband die Bucht, quer darüber geklebt.
 -is-near = ist in der Nähe
 -laid-and-lifted = Alles liegt, und die Bänder sind heraus;
 -Lift-off = Nimm
@@ -47,6 +47,8 @@
 -round-the-tube = herum
 -straight-above = geradeaus hinter
 -taped-over = , Band über alle
+-round-shown = An
+-round-shown-end = festkleben
 -Then-round = Kleb die Bucht an
 -to-be-lifted = jetzt kommen die Bänder heraus.
 -top = Fern

@@ -25,7 +25,7 @@
 -down-short = auswärts
 -exactly-above = auf einer Linie mit
 -from-the-bottom = von der Kante her
--how-to-stand = Leg das Brett flach vor dich, und sieh von der Kante zum Loch. Dreh das Brett beim Arbeiten mit.
+-how-to-stand = Leg das Brett flach vor dich, und sieh von der Kante zum Loch. Dreh das Brett beim Arbeiten mit. Leg jede Bahn in einem weiten, losen Bogen um das Loch, wie im Bild, und zieh sie nie gerade.
 -laid-and-lifted = Alles liegt, und die Stifte sind heraus;
 -Lift-off = Nimm
 -lift-off = nimm
@@ -54,7 +54,7 @@
 -up = hinein
 -up-short = hinein
 -upright = Brett flach, Blick von der Kante zum Loch.
--upright-shown = Brett flach, Ende festgeklebt.
+-upright-shown = Brett flach, Ende festgeklebt. Weite Bögen, nie gerade gezogen.
 -work-left = Du arbeitest nach links, im Uhrzeigersinn, und so sind die Stifte nummeriert.
 -work-right = Du arbeitest nach rechts, gegen den Uhrzeigersinn, und so sind die Stifte nummeriert.
 
@@ -67,9 +67,9 @@ pin-of-row = { $number } (Reihe { $row })
 
 ## The bag
 
-kit-pins-say = Du brauchst, { $number } von { $items }: { $count } T-Stifte, { $length } lang. Weiter, wenn sie da sind.
-kit-pins-say-brief = { $count } T-Stifte, { $length } lang.
-kit-pins-say-teach = Du brauchst, { $number } von { $items }: { $count } T-Stifte, { $length } lang. Weiter, wenn sie da sind. Die Hälfte hält die Buchten an der Kante, die andere die am Loch.
+kit-pins-say = Du brauchst, { $number } von { $items }: { $count } T-Stifte, mindestens { $length } lang. Weiter, wenn sie da sind.
+kit-pins-say-brief = { $count } T-Stifte, mindestens { $length } lang.
+kit-pins-say-teach = Du brauchst, { $number } von { $items }: { $count } T-Stifte, mindestens { $length } lang. Weiter, wenn sie da sind. Die Hälfte hält die Buchten an der Kante, die andere die am Loch.
 kit-pins-show = { $count } T-Stifte, { $length }
 kit-pins-note = { "" }
 kit-tape-say-teach = Du brauchst, { $number } von { $items }: Kreppband, { $tape } und etwas Vorrat. Weiter, wenn es da ist. Es hält das stehende Ende und den gedruckten Bogen fest.

@@ -52,6 +52,8 @@
 -turn-it-round = Turn your hand once round
 -up = towards the tips
 -up-short = towards the tips
+-up-towards = towards
+-with-the-pick = with a fingertip
 
 ## Beginning
 

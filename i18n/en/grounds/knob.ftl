@@ -1,14 +1,15 @@
 # Tied in place on a ball or a knob: marks at the bottom and at the top in the place of pins.
 
 -all-through = At every tuck all of it goes through.
--along-bottom = the bottom side
--along-top = the top side
+-along-bottom = the bottom-mark side
+-along-top = the top-mark side
 -before-lifting = Before the marks come off,
 -being-rigged = The marks are being set:
 -Bottom-pin = Bottom mark
 -bottom-pin = bottom mark
 -bottom-pins = bottom marks
 -bottom-ring = bottom
+-bottom-side = bottom-mark
 -card-left = Work to the left round the ball; the marks are numbered that way.
 -card-right = Work to the right round the ball; the marks are numbered that way.
 -coming-off = Taking the marks off
@@ -29,6 +30,7 @@
 -pin = mark
 -pins = marks
 -planned-so = planned with its ball and cord.
+-round-shown = Tape it at
 -round-the-tube = round the ball
 -taped-over = , tape over all
 -Then-round = Tape the bight at
@@ -37,6 +39,7 @@
 -top-pin = top mark
 -top-pins = top marks
 -top-ring = top
+-top-side = top-mark
 -tops-staggered = top marks half a step on.
 -tops-straight = top marks straight above.
 -tube-is-empty = nothing is laid.

@@ -28,7 +28,7 @@
 -from-the-bottom = from the near end
 -hold-again = At every mark peel the scrap of tape off first, and press it on again over all the cords there.
 -hold-again-short = At every mark tape over all cords again.
--how-to-stand = Stand at one end and look along what you cover: the near end is at you, the far end away from you. At every mark a scrap of masking tape over the bight holds it.
+-how-to-stand = Stand at one end and look along what you cover: the near end is at you, the far end away from you. On something upright the near end is the lower one. At every mark a scrap of masking tape over the bight holds it.
 -is-near = is close by
 -laid-and-lifted = Everything is laid, and the marks are off;
 -Lift-off = Take
@@ -46,6 +46,7 @@
 -pins = marks
 -planned-so = planned with its measures and cord.
 -rises = goes away
+-round-shown = Tape it at
 -round-the-tube = round
 -straight-above = straight on from
 -taped-over = , tape over all

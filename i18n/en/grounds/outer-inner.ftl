@@ -27,7 +27,7 @@
 -down-short = out
 -falls = comes out
 -from-the-bottom = from the outer circle
--how-to-stand = Lay the board flat before you, and look from the outer circle in towards the hole. Turn the board as you go.
+-how-to-stand = Lay the board flat before you, and look from the outer circle in towards the hole. Turn the board as you go. Lay every leg in a wide, loose curve round the hole, as in the picture; never pull it straight.
 -laid-and-lifted = Everything is laid, and the pins are out;
 -Lift-off = Take
 -lift-off = take
@@ -63,7 +63,7 @@
 -up = in
 -up-short = in
 -upright = Board flat, look in from the outer circle.
--upright-shown = Board flat, tail taped down.
+-upright-shown = Board flat, tail taped down. Wide curves, never pulled straight.
 -way-down = out
 -way-up = in
 -work-left = You work round to the left, with the clock, and the pins are numbered that way.
@@ -78,9 +78,9 @@ pin-of-row = { $number } (row { $row })
 
 ## The bag
 
-kit-pins-say = You will need, { $number } of { $items }: { $count } T-pins, { $length } long. Press next when you have them.
-kit-pins-say-brief = { $count } T-pins, { $length } long.
-kit-pins-say-teach = You will need, { $number } of { $items }: { $count } T-pins, { $length } long. Press next when you have them. Half of them hold the loops at the outer rim, and half those at the hole.
+kit-pins-say = You will need, { $number } of { $items }: { $count } T-pins, { $length } long or longer. Press next when you have them.
+kit-pins-say-brief = { $count } T-pins, { $length } long or longer.
+kit-pins-say-teach = You will need, { $number } of { $items }: { $count } T-pins, { $length } long or longer. Press next when you have them. Half of them hold the loops at the outer rim, and half those at the hole.
 kit-pins-show = { $count } T-pins, { $length }
 kit-pins-note = { "" }
 kit-tape-say-teach = You will need, { $number } of { $items }: masking tape, { $tape } and some to spare. Press next when you have it. It holds the tail and the printed sheet.

@@ -38,6 +38,7 @@
 -turn-it-round = Gira la mano una vuelta entera
 -turns = vueltas a la mano
 -up-to-top = sube a las yemas
+-with-the-pick = con la punta de un dedo
 
 ## Beginning
 

@@ -21,7 +21,7 @@
 -Going-up = Lo llevas
 -hold-again = En cada marca despega antes la cinta, y vuelve a pegarla sobre todos los cabos que hay allí.
 -hold-again-short = En cada marca, la cinta otra vez sobre todos los cabos.
--how-to-stand = Ponte en un extremo y mira a lo largo de lo que cubres: un lado queda junto a ti, y el otro en el fondo. En cada marca, un trocito de cinta de enmascarar por encima sujeta el seno.
+-how-to-stand = Ponte en un extremo y mira a lo largo de lo que cubres: un lado queda junto a ti, y el otro en el fondo. En algo vertical, el lado junto a ti es el de abajo. En cada marca, un trocito de cinta de enmascarar por encima sujeta el seno.
 -in-line-with = en línea con
 -laid-and-lifted = Todo está tendido y sin cintas;
 -lane-bottom = del lado tuyo

@@ -19,7 +19,7 @@
 -from-the-bottom = desde el borde
 -Going-down = Sales
 -Going-up = Entras
--how-to-stand = Pon la tabla plana delante de ti, y mira desde el borde hacia el hueco. Gira la tabla según avanzas.
+-how-to-stand = Pon la tabla plana delante de ti, y mira desde el borde hacia el hueco. Gira la tabla según avanzas. Tiende cada tramo en una curva amplia y floja alrededor del hueco, como en el dibujo; no lo tenses nunca en recto.
 -in-line-with = en línea con
 -laid-and-lifted = Todo está tendido y sin clavijas;
 -lane-bottom = del lado del borde
@@ -55,7 +55,7 @@
 -up = entra
 -up-to-top = entra al hueco
 -upright = Tabla plana, mira del borde al hueco.
--upright-shown = Tabla plana, cola sujeta con cinta.
+-upright-shown = Tabla plana, cola sujeta con cinta. Curvas amplias, nunca tensadas en recto.
 -whole-turn = una vuelta entera al hueco
 -whole-turns = vueltas enteras al hueco
 -work-left = Trabajas hacia la izquierda, como el reloj, y así se numeran las clavijas.
@@ -70,9 +70,9 @@ pin-of-row = { $number } (fila { $row })
 
 ## The bag
 
-kit-pins-say = Necesitas, { $number } de { $items }: { $count } alfileres en T, de { $length } de largo. Pulsa siguiente cuando los tengas.
-kit-pins-say-brief = { $count } alfileres en T, de { $length } de largo.
-kit-pins-say-teach = Necesitas, { $number } de { $items }: { $count } alfileres en T, de { $length } de largo. Pulsa siguiente cuando los tengas. La mitad sujeta los bucles del borde, y la otra los del hueco.
+kit-pins-say = Necesitas, { $number } de { $items }: { $count } alfileres en T, de { $length } de largo o más. Pulsa siguiente cuando los tengas.
+kit-pins-say-brief = { $count } alfileres en T, de { $length } de largo o más.
+kit-pins-say-teach = Necesitas, { $number } de { $items }: { $count } alfileres en T, de { $length } de largo o más. Pulsa siguiente cuando los tengas. La mitad sujeta los bucles del borde, y la otra los del hueco.
 kit-pins-show = { $count } alfileres en T, { $length }
 kit-pins-note = { "" }
 kit-tape-say-teach = Necesitas, { $number } de { $items }: cinta de enmascarar, { $tape } y algo más de reserva. Pulsa siguiente cuando la tengas. Sujeta la cola y la hoja impresa.

@@ -42,6 +42,7 @@
 -turn-it-round = Tournez la main
 -turns = tours de la main
 -up-to-top = montez aux doigts
+-with-the-pick = du bout d’un doigt
 
 ## Beginning
 

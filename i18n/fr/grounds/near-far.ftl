@@ -28,7 +28,7 @@
 -Going-up = Vous allez
 -hold-again = À chaque repère, décollez d’abord le ruban, et recollez-le sur tous les cordons qui s’y trouvent.
 -hold-again-short = À chaque repère, ruban de nouveau sur tous les cordons.
--how-to-stand = Placez-vous à un bout et regardez dans la longueur : le côté proche est près de vous, le fond est loin de vous. À chaque repère, un morceau de ruban de masquage collé par-dessus retient la ganse.
+-how-to-stand = Placez-vous à un bout et regardez dans la longueur : le côté proche est près de vous, le fond est loin de vous. Sur ce qui est debout, le côté proche est celui du bas. À chaque repère, un morceau de ruban de masquage collé par-dessus retient la ganse.
 -in-line-with = dans le prolongement
 -is-near = est tout près
 -laid-and-lifted = Tout est posé, les rubans sont ôtés ;

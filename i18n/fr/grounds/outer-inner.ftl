@@ -26,7 +26,7 @@
 -from-the-bottom = depuis le bord
 -Going-down = Vous sortez
 -Going-up = Vous entrez
--how-to-stand = Posez la planche à plat devant vous, et regardez du bord vers le centre. Tournez la planche à mesure que vous avancez.
+-how-to-stand = Posez la planche à plat devant vous, et regardez du bord vers le centre. Tournez la planche à mesure que vous avancez. Posez chaque trajet en une courbe large et lâche autour du centre, comme sur l’image ; ne le tendez jamais tout droit.
 -in-line-with = dans le prolongement
 -laid-and-lifted = Tout est posé, les picots sont ôtés ;
 -lane-bottom = bord
@@ -61,7 +61,7 @@
 -up = entrez
 -up-to-top = entrez au centre
 -upright = Planche à plat, regardez du bord vers le centre.
--upright-shown = Planche à plat, dormant fixé au ruban.
+-upright-shown = Planche à plat, dormant fixé au ruban. Courbes larges, jamais tendues tout droit.
 -work-left = Vous avancez vers la gauche, dans le sens de la montre, et les picots sont numérotés dans ce sens.
 -work-right = Vous avancez vers la droite, contre le sens de la montre, et les picots sont numérotés dans ce sens.
 
@@ -74,9 +74,9 @@ pin-of-row = { $number } (rang { $row })
 
 ## The bag
 
-kit-pins-say = Il vous faut, { $number } sur { $items } : { $count } épingles en T, de { $length } de long. Appuyez sur suivant quand vous les avez.
-kit-pins-say-brief = { $count } épingles en T, de { $length } de long.
-kit-pins-say-teach = Il vous faut, { $number } sur { $items } : { $count } épingles en T, de { $length } de long. Appuyez sur suivant quand vous les avez. Une moitié tient les ganses du bord, l’autre celles du centre.
+kit-pins-say = Il vous faut, { $number } sur { $items } : { $count } épingles en T, de { $length } de long ou plus. Appuyez sur suivant quand vous les avez.
+kit-pins-say-brief = { $count } épingles en T, de { $length } de long ou plus.
+kit-pins-say-teach = Il vous faut, { $number } sur { $items } : { $count } épingles en T, de { $length } de long ou plus. Appuyez sur suivant quand vous les avez. Une moitié tient les ganses du bord, l’autre celles du centre.
 kit-pins-show = { $count } épingles en T, { $length }
 kit-pins-note = { "" }
 kit-tape-say-teach = Il vous faut, { $number } sur { $items } : du ruban de masquage, { $tape } et un peu plus. Appuyez sur suivant quand vous l’avez. Il retient le dormant et la feuille imprimée.

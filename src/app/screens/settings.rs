@@ -65,7 +65,8 @@ impl ScreenPage for State {
                 return Next::default();
             }
         };
-        self.follow(action, context)
+        // What was clicked is in sight, and stays under the pointer for the next click.
+        self.follow(action, context).unwrap_or_default()
     }
 
     fn press(
@@ -76,7 +77,8 @@ impl ScreenPage for State {
     ) -> Next<Message> {
         let settings = context.session.settings();
         let action = self.list.press(press, intent, settings);
-        self.follow(action, context)
+        let next = self.follow(action, context);
+        next.unwrap_or_else(|| Next::run(self.scroll()))
     }
 
     fn hear(&mut self, event: &Event, _: &mut Context) {
@@ -243,17 +245,19 @@ impl State {
             .into()
     }
 
-    fn follow(&mut self, action: SettingsAction, context: &mut Context) -> Next<Message> {
+    /// Does what is to be done, and says what comes of it; where nothing is to follow but that the line with the
+    /// focus is brought into sight, none.
+    fn follow(&mut self, action: SettingsAction, context: &mut Context) -> Option<Next<Message>> {
         match action {
-            SettingsAction::None => return Next::default(),
-            SettingsAction::Leave => return Go::Back(Route::Start(())).into(),
-            SettingsAction::Learn => return Go::To(Route::KeyBinding(())).into(),
-            SettingsAction::TryKnocks => return Go::To(Route::Knocks(())).into(),
+            SettingsAction::None => return Some(Next::default()),
+            SettingsAction::Leave => return Some(Go::Back(Route::Start(())).into()),
+            SettingsAction::Learn => return Some(Go::To(Route::KeyBinding(())).into()),
+            SettingsAction::TryKnocks => return Some(Go::To(Route::Knocks(())).into()),
             SettingsAction::Moved => {}
             SettingsAction::Explain => {
                 let (words, settings) = (context.words(), context.session.settings());
                 context.say(&self.list.say_with_hint(words, settings));
-                return Next::default();
+                return Some(Next::default());
             }
             SettingsAction::Try(settings) => context.session.try_voice(&settings),
             SettingsAction::Set(settings) => {
@@ -262,7 +266,7 @@ impl State {
             }
         }
         context.say(&self.list.say(context.words(), context.session.settings()));
-        Next::run(self.scroll())
+        None
     }
 
     /// Brings the line that has the focus into sight.

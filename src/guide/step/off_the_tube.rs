@@ -104,6 +104,9 @@ pub struct FairStep {
     /// Where the slack is worked first, when the ground asks for it: told in the first round and in the
     /// last.
     pub way: Option<FairWay>,
+    /// How wide the knot is left, when it is not drawn up as tight as it goes: told in the first round and in
+    /// the last.
+    pub left_open: Option<Millimetres>,
     /// Whether the cord's own end is here: begin at the tail.
     pub is_first: bool,
     /// Whether the cord ends with this leg: what was gathered hangs out.
