@@ -16,7 +16,7 @@ use marlinspeak::bench::{Cord, Layout, Millimetres, Tube, pinning};
 use marlinspeak::guide::{AtOnce, Checks, Plan, Script, Setup, SetupField};
 use marlinspeak::knot::{Hand, Lattice, Side};
 use marlinspeak::picture::{
-    DefaultPalette, DisplayList, Moment, Painter, Scene, Subject, View, Viewport,
+    DefaultPalette, DisplayList, Moment, Painter, Role, Scene, Subject, View, Viewport,
 };
 use marlinspeak::settings::ColourScheme;
 use tempfile::TempDir;
@@ -287,8 +287,32 @@ fn between_legs_all_that_is_laid_is_shown_and_nothing_in_hand() {
     assert_eq!(moments[13], Moment::Looking(pass_leg(11)));
     assert_eq!(moments[14], Moment::Before(pass_leg(12)));
     assert_eq!(moments[27], Moment::Looking(pass_leg(23)));
-    // The first thing of lifting: the pins are still there.
-    assert_eq!(moments[28], Moment::Laid);
+    // While it is lifted the pins go rim by rim: the ends are secured, the top pins come out, the ring, the
+    // bottom pins, and it is slipped off.
+    let lifting = [
+        Moment::Laid,
+        Moment::Laid,
+        Moment::TopPinsOut,
+        Moment::TopPinsOut,
+        Moment::Finished,
+    ];
+    assert_eq!(moments[28..33], lifting);
+    let pins = |moment: &Moment| {
+        let viewport = Viewport::new(600.0, 300.0);
+        let (side, hand) = (plan.side, plan.hand);
+        let scene = Scene::build(View::RolledOut, plan.laying(), side, hand, moment, viewport);
+        let list = DisplayList::of(&scene);
+        list.items()
+            .iter()
+            .filter(|item| item.role == Role::Pin)
+            .count()
+    };
+    let [all, bottom, none] =
+        [Moment::Laid, Moment::TopPinsOut, Moment::Finished].map(|moment| pins(&moment));
+    assert!(
+        bottom > 0 && all > bottom && none == 0,
+        "{all}, {bottom}, {none}"
+    );
     assert_eq!(moments.last(), Some(&Moment::Done));
     // Nothing is laid before the first leg, all before the check at the end.
     let picture = |moment: &Moment| {

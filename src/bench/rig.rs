@@ -21,6 +21,9 @@ const SCRAP: f64 = 40.0;
 /// Tape that holds a printed sheet on a board, at four corners. *Common practice, no source.*
 const SHEET_TAPE: f64 = 200.0;
 
+/// Of a T-pin, the part that must stand in cork or soft wood. *Common practice, no source.*
+const IN_BOARD: Millimetres = Millimetres::computed(15.0);
+
 /// Where a strand begins.
 ///
 /// # Examples
@@ -214,7 +217,11 @@ fn in_place(job: &RigJob, ground: Ground, shape: KnotShape) -> Result<Rig, RigEr
         staggered: counts.is_staggered(),
         pin_chord: chord,
         pin_gap: Millimetres::computed((chord.get() - pin).max(0.0)),
-        pin_length: pin_needed(job.cord, counts.passes(), None),
+        pin_length: pin_needed(
+            job.cord,
+            counts.passes(),
+            ground.is_flat().then_some(IN_BOARD),
+        ),
         hex_key: None,
         tape: Millimetres::computed(tape),
         starts: starts(counts, &layout),

@@ -91,7 +91,12 @@ pub fn moments(laying: &Laying) -> Vec<Moment> {
         pass_leg: laying.nth_leg(legs / 2).unwrap(),
         crossings: usize::MAX,
     });
-    moments.extend([Moment::Laid, Moment::Finished, Moment::Done]);
+    moments.extend([
+        Moment::Laid,
+        Moment::TopPinsOut,
+        Moment::Finished,
+        Moment::Done,
+    ]);
     moments
 }
 
@@ -104,9 +109,11 @@ pub fn on_the_tube(laying: &Laying, moment: &Moment) -> (u32, Option<PassLeg>) {
         }
         Moment::Fairing(pass_leg) => (laying.legs(), Some(*pass_leg)),
         Moment::Looking(pass_leg) => (laying.legs_before(*pass_leg) + 1, Some(*pass_leg)),
-        Moment::Tucking { .. } | Moment::Laid | Moment::Finished | Moment::Done => {
-            (laying.legs(), None)
-        }
+        Moment::Tucking { .. }
+        | Moment::Laid
+        | Moment::TopPinsOut
+        | Moment::Finished
+        | Moment::Done => (laying.legs(), None),
     }
 }
 

@@ -8,7 +8,7 @@
 -Bottom-pin = Bottom mark
 -bottom-pin = bottom mark
 -bottom-pins = bottom marks
--bottom-ring = bottom
+-bottom-ring = bottom-mark
 -bottom-side = bottom-mark
 -card-left = Work to the left round the ball; the marks are numbered that way.
 -card-right = Work to the right round the ball; the marks are numbered that way.
@@ -38,7 +38,7 @@
 -Top-pin = Top mark
 -top-pin = top mark
 -top-pins = top marks
--top-ring = top
+-top-ring = top-mark
 -top-side = top-mark
 -tops-staggered = top marks half a step on.
 -tops-straight = top marks straight above.

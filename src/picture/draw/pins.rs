@@ -26,7 +26,11 @@ impl KnotDrawing<'_> {
         let far = self.far_ends();
         let mut numbers = Vec::new();
         let mut pins = Vec::new();
-        for rim in [Rim::Bottom, Rim::Top] {
+        let rims: &[Rim] = match scene.laid.pins {
+            ShownPins::Bottom => &[Rim::Bottom],
+            _ => &[Rim::Bottom, Rim::Top],
+        };
+        for &rim in rims {
             let number_height = scene.layout.number_height(rim);
             let has_numbers = scene.laid.pins != ShownPins::None
                 && scene.layout.largest_text > 0.0
@@ -96,7 +100,7 @@ impl KnotDrawing<'_> {
         };
         let centre = scene.point(visible.at);
         match scene.laid.pins {
-            ShownPins::All => {
+            ShownPins::All | ShownPins::Bottom => {
                 let radius = scene.layout.pin;
                 self.items
                     .push(DisplayItem::circle(role, Paint::Fill, centre, radius));

@@ -9,6 +9,8 @@ use crate::knot::{Laying, Leg, PassLeg, Pin, Rim};
 pub enum ShownPins {
     /// They stand in the tube.
     All,
+    /// Those at the top are out, and those at the bottom stand.
+    Bottom,
     /// There are none: where they would stand are marks.
     Marks,
     /// They are out, but the bights keep their numbers.
@@ -86,9 +88,11 @@ impl LaidCords {
                 Moment::Looking(pass_leg) => {
                     after(*pass_leg).map_or(laying.passes(), |next| laying.cords_of(leg, next))
                 }
-                Moment::Fairing(_) | Moment::Laid | Moment::Finished | Moment::Done => {
-                    laying.passes()
-                }
+                Moment::Fairing(_)
+                | Moment::Laid
+                | Moment::TopPinsOut
+                | Moment::Finished
+                | Moment::Done => laying.passes(),
                 Moment::Bare
                 | Moment::At { .. }
                 | Moment::TakingBack { .. }
@@ -130,11 +134,16 @@ impl LaidCords {
             },
             finished: matches!(
                 moment,
-                Moment::Fairing(_) | Moment::Laid | Moment::Finished | Moment::Done
+                Moment::Fairing(_)
+                    | Moment::Laid
+                    | Moment::TopPinsOut
+                    | Moment::Finished
+                    | Moment::Done
             ),
             pins: match moment {
                 Moment::Fairing(_) | Moment::Tucking { .. } => ShownPins::Numbers,
                 Moment::Finished | Moment::Done => ShownPins::None,
+                Moment::TopPinsOut => ShownPins::Bottom,
                 _ => ShownPins::All,
             },
             ends_are_hidden: matches!(moment, Moment::Done),

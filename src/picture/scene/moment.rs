@@ -45,6 +45,8 @@ pub enum Moment {
     },
     /// All is laid, and the pins are still there.
     Laid,
+    /// All is laid, and the pins at the top are out.
+    TopPinsOut,
     /// All is laid and the pins are out, and no leg is looked at more than another.
     Finished,
     /// The knot is done: its ends are hidden.
@@ -91,14 +93,18 @@ impl Moment {
                 along: tuck.along,
                 crossings: tuck.crossings.clone(),
             },
-            What::Lift(lift) if matches!(lift.task, LiftTask::Secure | LiftTask::TopPins) => {
-                Self::Laid
-            }
+            What::Lift(lift) => match lift.task {
+                LiftTask::Secure | LiftTask::TopPins | LiftTask::Marks | LiftTask::DrawPins => {
+                    Self::Laid
+                }
+                LiftTask::SlideRing | LiftTask::BottomPins => Self::TopPinsOut,
+                LiftTask::SlipOff | LiftTask::OverBall => Self::Finished,
+            },
             What::Finish(FinishStep {
                 task: FinishTask::Seal { .. } | FinishTask::Done { .. },
                 ..
             }) => Self::Done,
-            What::Lift(_) | What::Finish(_) => Self::Finished,
+            What::Finish(_) => Self::Finished,
         }
     }
 

@@ -90,8 +90,8 @@ const LEARNT: [Learnt; 12] = [
             ("top mark", "top pin"),
             ("Bottom mark", "Bottom pin"),
             ("Top mark", "Top pin"),
-            ("the bottom side", "the bottom-ring side"),
-            ("the top side", "the top-ring side"),
+            ("bottom-mark side", "bottom-ring side"),
+            ("top-mark side", "top-ring side"),
             ("the ball", "the tube"),
             (
                 "a mark on one rim to a mark on",
