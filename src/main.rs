@@ -4,7 +4,7 @@ use std::io::{self, Write as _};
 use std::panic;
 use std::process::ExitCode;
 
-use marlinspeak::cli::{self, Complaint, Invocation};
+use marlinspeak::cli::{self, Complaint, Invocation, SlowDisk};
 use marlinspeak::guide::Plan;
 use marlinspeak::logging;
 use marlinspeak::session::Wishes;
@@ -31,15 +31,21 @@ fn run() -> Result<ExitCode, Complaint> {
             words,
             wishes,
             plan,
+            looking_on,
         } => {
-            open(*words, wishes, plan.map(|plan| *plan))?;
+            open(*words, wishes, plan.map(|plan| *plan), looking_on)?;
             Ok(ExitCode::SUCCESS)
         }
     }
 }
 
 #[cfg(feature = "window")]
-fn open(words: Words, wishes: Wishes, plan: Option<Plan>) -> Result<(), Complaint> {
+fn open(
+    words: Words,
+    wishes: Wishes,
+    plan: Option<Plan>,
+    looking_on: SlowDisk,
+) -> Result<(), Complaint> {
     use std::env;
 
     use marlinspeak::app::{self, Failure};
@@ -49,7 +55,7 @@ fn open(words: Words, wishes: Wishes, plan: Option<Plan>) -> Result<(), Complain
     }
     // The app keeps the words; a failure needs some too.
     let tag = words.locale().to_string();
-    app::run(words, wishes, plan).map_err(|failure| {
+    app::run(words, wishes, plan, looking_on).map_err(|failure| {
         let words = Words::load(Some(&tag)).unwrap_or_else(|_| Words::english());
         match failure {
             Failure::NoDisplay => Complaint::failure(words.plainly("app-no-display", &[])),
@@ -69,7 +75,7 @@ fn open(words: Words, wishes: Wishes, plan: Option<Plan>) -> Result<(), Complain
 
 #[cfg(not(feature = "window"))]
 #[expect(clippy::needless_pass_by_value, reason = "the app keeps its words")]
-fn open(words: Words, _: Wishes, _: Option<Plan>) -> Result<(), Complaint> {
+fn open(words: Words, _: Wishes, _: Option<Plan>, _: SlowDisk) -> Result<(), Complaint> {
     let sentence = words.plainly("app-without-window", &[]);
     Err(Complaint::failure(sentence))
 }

@@ -56,11 +56,17 @@ pub enum Failure {
     Fault,
 }
 
-/// Opens the window and runs until it is closed.
+/// Opens the window and runs until it is closed. `looking_on` is let go of once nothing on the way to the
+/// window waits for the disk any more.
 ///
 /// # Errors
 /// A [`Failure`] when there is no display, or the window ends by a fault.
-pub fn run(words: Words, wishes: Wishes, plan: Option<Plan>) -> Result<(), Failure> {
+pub fn run(
+    words: Words,
+    wishes: Wishes,
+    plan: Option<Plan>,
+    looking_on: impl Sized + 'static,
+) -> Result<(), Failure> {
     if !has_display() {
         return Err(Failure::NoDisplay);
     }
@@ -71,7 +77,7 @@ pub fn run(words: Words, wishes: Wishes, plan: Option<Plan>) -> Result<(), Failu
     // The window library panics when a display that is named does not answer. The tyer gets a
     // sentence instead.
     let ran = panic::catch_unwind(panic::AssertUnwindSafe(|| {
-        open(words, wishes, plan, is_open, left_unsaved)
+        open((words, plan, looking_on), wishes, is_open, left_unsaved)
     }));
     match ran {
         Ok(Ok(())) if has_left.load(Ordering::Relaxed) => Err(Failure::LeftUnsaved),
@@ -89,18 +95,20 @@ pub fn run(words: Words, wishes: Wishes, plan: Option<Plan>) -> Result<(), Failu
 const WINDOW: Size = Size::new(1100.0, 760.0);
 
 fn open(
-    words: Words,
+    launch: (Words, Option<Plan>, impl Sized + 'static),
     wishes: Wishes,
-    plan: Option<Plan>,
     is_open: Arc<AtomicBool>,
     left_unsaved: Arc<AtomicBool>,
 ) -> iced::Result {
     // The closure that boots the app may be called but once; what it uses up is handed over in
     // a cell.
-    let launch = RefCell::new(Some((words, plan)));
+    let launch = RefCell::new(Some(launch));
     let boot = move || {
         is_open.store(true, Ordering::Relaxed);
-        let (words, plan) = launch.take().unwrap_or_else(|| (Words::english(), None));
+        let (words, plan, looking_on) = match launch.take() {
+            Some((words, plan, looking_on)) => (words, plan, Some(looking_on)),
+            None => (Words::english(), None, None),
+        };
         let (tell, events) = mpsc::unbounded();
         let (mut services, settings) = Services::start(move |event| {
             // When nobody listens any more the window is gone, and the event with it.
@@ -109,6 +117,7 @@ fn open(
         services.platform.left_unsaved = Arc::clone(&left_unsaved);
         let (app, task) = App::new(words, services, settings, wishes, plan, events);
         let (_, opened) = window::open(window());
+        drop(looking_on);
         (app, Task::batch([opened.discard(), task]))
     };
     iced::daemon(boot, App::update, App::view_of)

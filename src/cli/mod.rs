@@ -31,7 +31,7 @@ use clap::{CommandFactory as _, Parser as _};
 use command_line::{CommandLine, SubCommand};
 pub use complaint::{Complaint, words_for_trouble};
 use error_lines::SettingsLines;
-use slow_disk::SlowDisk;
+pub use slow_disk::SlowDisk;
 
 use crate::guide::Plan;
 use crate::logging;
@@ -49,6 +49,8 @@ pub enum Invocation {
         wishes: Wishes,
         /// The plan that the options name, if any.
         plan: Option<Box<Plan>>,
+        /// Tells of a slow disk until there is a window that does.
+        looking_on: SlowDisk,
     },
     /// Everything was done; leave with this code.
     Done(ExitCode),
@@ -88,6 +90,13 @@ pub fn run() -> Result<Invocation, Complaint> {
             words.unwrap_or_else(|_| Words::english())
         }
     };
+    // The guided job and the window keep a log from their own beginning; what is told before that is told
+    // there once more.
+    if let (Some(file), Some(command)) = (logging::default_file(), &options.command)
+        && !matches!(command, SubCommand::Tie(_))
+    {
+        logging::stand_by(&file, command.into());
+    }
     let looking_on = SlowDisk::look_on(in_words_asked_for);
     let settings = SettingsFile::peek().hand_on_by(|settings| SettingsLines {
         words: words(asked, &settings.language)
@@ -110,16 +119,11 @@ pub fn run() -> Result<Invocation, Complaint> {
                 ..Wishes::default()
             },
             words: Box::new(words),
+            looking_on,
         },
         Some(command) => {
             if !options.is_plain() {
                 return Err(Complaint::input(words.plainly("cli-options-first", &[])));
-            }
-            if let (Some(file), false) = (
-                logging::default_file(),
-                matches!(command, SubCommand::Tie(_)),
-            ) {
-                logging::stand_by(&file, command.into());
             }
             // The doctor asks with a deadline.
             let looking_on = (!matches!(command, SubCommand::Doctor)).then_some(looking_on);

@@ -1,4 +1,5 @@
-//! A command that waits for the disk says so: nobody knows else whether it works or hangs.
+//! A command that waits for the disk says so, and so does the window before it is there: nobody knows else
+//! whether it works or hangs.
 
 use std::io::{self, Write as _};
 use std::sync::atomic::{AtomicBool, Ordering};
@@ -22,14 +23,14 @@ type WordsMaker = Box<dyn FnOnce() -> Words + Send>;
 /// Looks on while it lives. All that it costs a command is a thread that sleeps: whoever waits for a call to
 /// the disk cannot tell of it, and every command reads the settings at least.
 #[must_use = "nobody looks on once this is dropped"]
-pub(super) struct SlowDisk {
+pub struct SlowDisk {
     words: Arc<Mutex<Option<WordsMaker>>>,
     _over: Sender<()>,
 }
 
 impl SlowDisk {
     /// Tells once, on standard error, when the disk takes long to answer.
-    pub fn look_on(words: impl FnOnce() -> Words + Send + 'static) -> Self {
+    pub(super) fn look_on(words: impl FnOnce() -> Words + Send + 'static) -> Self {
         let (over, is_over) = mpsc::channel::<()>();
         let words: WordsMaker = Box::new(words);
         let words = Arc::new(Mutex::new(Some(words)));
@@ -44,7 +45,7 @@ impl SlowDisk {
     }
 
     /// From now on it is told in these words.
-    pub fn tell_in(&self, words: impl FnOnce() -> Words + Send + 'static) {
+    pub(super) fn tell_in(&self, words: impl FnOnce() -> Words + Send + 'static) {
         *self.words.lock().unwrap_or_else(PoisonError::into_inner) = Some(Box::new(words));
     }
 }

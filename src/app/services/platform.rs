@@ -13,6 +13,7 @@ use super::awake::Awake;
 use super::dialogs::{FileDialogs, NoDialogs, Portal};
 use super::event::ServiceEvent;
 use super::timers::Timers;
+use crate::files::DiskCall;
 use crate::pedal::Ear;
 use crate::session::{Event, ToSession};
 use crate::settings::{Settings, SettingsError, SettingsFile};
@@ -68,6 +69,7 @@ impl Default for PlatformServices {
 }
 
 fn documents() -> Option<PathBuf> {
+    let _call = DiskCall::begin();
     let folders = UserDirs::new()?;
     let documents = folders.document_dir();
     Some(documents.unwrap_or_else(|| folders.home_dir()).to_owned())
