@@ -25,6 +25,7 @@ use dbus::blocking::Connection;
 use dbus::channel::{Channel, MatchingReceiver as _, Sender as _};
 use dbus::message::MatchRule;
 use display::{DEADLINE, Display};
+use in_time::InTime as _;
 use marlinspeak::logging::Platform;
 use marlinspeak::voice::VoiceSource;
 use ssip::Service;
@@ -442,6 +443,72 @@ fn the_log_has_what_a_report_needs_and_nothing_private() {
     }
     // The next start goes on in the same file.
     assert_eq!(logged(&home, 2).matches("start of tie").count(), 2);
+}
+
+/// Whoever mends a fault has the log and not what was told then.
+#[test]
+fn whatever_is_told_of_damage_stands_in_the_log_too() {
+    let home = Home::new(Service::absent());
+    let told = |args: &[&str]| {
+        let output = home.command(args).output_in_time();
+        let told = [output.stderr, output.stdout].concat();
+        String::from_utf8(told).unwrap()
+    };
+    let file = home.path("state/marlinspeak/marlinspeak.log");
+    // What was noted since it was asked for last.
+    let noted = || {
+        let noted = fs::read_to_string(&file).unwrap_or_default();
+        let _ = fs::remove_file(&file);
+        noted
+    };
+    let knot = ["tie", "--leads", "3", "--bights", "4"];
+    for _ in 0..2 {
+        told(&knot);
+    }
+    let backup = home.path("all of it");
+    told(&["shelf", "backup", backup.to_str().unwrap()]);
+    let ties = home.path("data/marlinspeak/ties");
+    let names = fs::read_dir(&ties).unwrap();
+    let names = names.map(|entry| entry.unwrap().file_name().into_string().unwrap());
+    let names: Vec<String> = names
+        .filter(|name| Path::new(name).extension() == Some("json".as_ref()))
+        .collect();
+    let [lost, behind] = &names[..] else {
+        panic!("{names:?}");
+    };
+    let copy = behind.replace(".json", ".previous.json");
+    fs::copy(ties.join(behind), ties.join(copy)).unwrap();
+    for name in [lost, behind] {
+        fs::write(ties.join(name), "{").unwrap();
+    }
+    fs::write(ties.join("my own ring.json"), "{}").unwrap();
+    fs::create_dir_all(home.path("config/marlinspeak")).unwrap();
+    let settings = home.path("config/marlinspeak/settings.json");
+    let spoilt = r#"{ "version": 1, "screen": "very large" }"#;
+    fs::write(&settings, spoilt).unwrap();
+    let damaged_settings = "the settings were damaged";
+    noted();
+
+    let text = told(&["shelf", "list"]);
+    let log = noted();
+    for part in [lost, behind, damaged_settings, "the name is none of a tie"] {
+        assert!(log.contains(part), "{part} not in {log} of {text}");
+    }
+    assert!(!log.contains("my own ring"), "{log}");
+
+    // The same where it comes to light in the guided job.
+    fs::write(ties.join(behind), "{").unwrap();
+    let text = told(&["tie"]);
+    let log = noted();
+    for part in [behind, damaged_settings] {
+        assert!(log.contains(part), "{part} not in {log} of {text}");
+    }
+
+    let whole = fs::read_to_string(&backup).unwrap();
+    fs::write(&backup, whole.replacen("\n{", "\n[", 1)).unwrap();
+    let text = told(&["shelf", "restore", backup.to_str().unwrap()]);
+    let log = noted();
+    assert!(log.contains("line 2 of a backup"), "{log} of {text}");
 }
 
 #[test]

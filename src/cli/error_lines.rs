@@ -42,6 +42,7 @@ impl<'a> ErrorLines<'a> {
 impl Teller<ShelfTrouble> for ErrorLines<'_> {
     fn tell_of(&mut self, troubles: Vec<ShelfTrouble>) {
         for trouble in troubles {
+            log::warn!("{}", trouble.noted());
             self.line(&self.words.shelf_trouble(&trouble));
         }
     }
@@ -50,6 +51,7 @@ impl Teller<ShelfTrouble> for ErrorLines<'_> {
 impl Teller<SettingsError> for ErrorLines<'_> {
     fn tell_of(&mut self, troubles: Vec<SettingsError>) {
         for trouble in troubles {
+            log::warn!("{trouble}");
             self.line(&trouble.sentence(self.words));
         }
     }

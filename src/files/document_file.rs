@@ -173,9 +173,6 @@ impl<D: Document> DocumentFile<D> {
         }
         let troubles = [Some(trouble), of_previous, failed];
         let troubles: Vec<_> = troubles.into_iter().flatten().collect();
-        for trouble in &troubles {
-            log::warn!("{}", trouble.error);
-        }
         Reading::of(document, troubles)
     }
 
@@ -247,7 +244,6 @@ impl<D: Document> DocumentFile<D> {
         file: &Path,
         fault: D::Error,
     ) -> Result<FileTrouble<D::Error>, FileError<D::Error>> {
-        log::warn!("{} {fault}", file.display());
         let moved_to = self.set_aside(file).map_err(FileError::of_kind)?;
         let error = FileError::unreadable(file)(fault);
         Ok(FileTrouble {
@@ -275,6 +271,14 @@ impl<D: Document> DocumentFile<D> {
     /// [`FileError::Exists`] when something does, [`FileError::Io`] when the disk refuses.
     pub fn create(&self, contents: &[u8]) -> Result<(), FileError<D::Error>> {
         bytes::create(&self.path, contents, Readers::Owner).map_err(FileError::of_kind)
+    }
+
+    /// Tries whether it could be written: something is, beside it, and taken away again.
+    ///
+    /// # Errors
+    /// [`FileError::Io`] when the disk refuses.
+    pub fn try_beside(&self) -> Result<(), FileError> {
+        bytes::try_beside(&self.path)
     }
 
     /// Removes what an interrupted write left behind.

@@ -73,6 +73,7 @@ pub fn bring_back(
             match SettingsFile::take_in(path, &document) {
                 Ok(is_new) => came = is_new,
                 Err(FileError::Unreadable { fault, .. }) => {
+                    log::warn!("line {line} of a backup {fault}");
                     restored.faults.push((line, fault.into()));
                 }
                 Err(error) => gathering.add(ShelfError::from(error).into()),

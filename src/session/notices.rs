@@ -190,6 +190,7 @@ impl Teller<ShelfTrouble> for Noting<'_> {
                 .iter()
                 .any(|told| sentence_for(told, self.words) == sentence)
             {
+                log::warn!("{}", trouble.noted());
                 told.push(trouble);
                 self.said = std::mem::take(&mut self.said).then(sentence.spoken());
             }

@@ -117,9 +117,6 @@ impl SettingsFile {
             }),
             _lock => read(&file, true),
         };
-        for trouble in read.troubles() {
-            log::warn!("{trouble}");
-        }
         // What could neither be read nor moved away must not be overwritten.
         let is_ours = |trouble: &SettingsError| {
             matches!(trouble, SettingsError::Damaged { aside: Some(_), .. })

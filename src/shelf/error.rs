@@ -203,6 +203,14 @@ impl From<FileError> for ShelfError {
 }
 
 impl ShelfTrouble {
+    /// What is wrong, for the log: with the file where that has a name that the shelf gives.
+    pub fn noted(&self) -> String {
+        match &self.error {
+            stranger @ ShelfError::Stranger { .. } => stranger.cause(),
+            error => error.to_string(),
+        }
+    }
+
     /// What was found wrong with a file of a tie, that of its log among them.
     pub(super) fn with_tie(
         id: &TieId,

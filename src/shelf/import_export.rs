@@ -293,7 +293,10 @@ impl Shelf {
             };
             match fault {
                 Ok(taken_in) => taken_in?,
-                Err(fault) => restored.faults.push((index + 2, fault)),
+                Err(fault) => {
+                    log::warn!("line {} of a backup {fault}", index + 2);
+                    restored.faults.push((index + 2, fault));
+                }
             }
         }
         Ok(restored)
