@@ -86,6 +86,36 @@ fn no_line_of_the_terminal_is_as_long_as_a_name_may_be() {
     assert_eq!(tie.plan.cords()[1].len(), 100_000);
 }
 
+/// What is cut of a name that comes from elsewhere is told, with how long one may be.
+#[test]
+fn what_is_cut_of_what_comes_in_is_told() {
+    let folder = |name: &str| {
+        let home = TempDir::new().unwrap();
+        let ties = home.path().join(name);
+        (home, ties)
+    };
+    let (from, put_there) = folder("data/marlinspeak/ties");
+    put(&put_there);
+    let file = put_there.join("byhand.json");
+    let file = file.to_str().unwrap();
+    let (home, here) = folder("data/marlinspeak/ties");
+    let cut = "Its name or note was cut: a name has at most 120 letters, a note 2,000.";
+    let told = prints(home.path(), &["shelf", "import", file], "");
+    assert!(told.trim_end().ends_with(cut), "{told}");
+    let tie = ties(&here).remove(0);
+    assert_eq!(
+        (tie.name.len(), tie.note.len()),
+        (LONGEST_NAME, LONGEST_NOTE)
+    );
+    let backup = from.path().join("all");
+    let backup = backup.to_str().unwrap();
+    prints(from.path(), &["shelf", "backup", backup], "");
+    let (home, _) = folder("data");
+    let told = prints(home.path(), &["shelf", "restore", backup], "");
+    let cut = "1 name or note was cut: a name has at most 120 letters, a note 2,000.";
+    assert!(told.contains(cut), "{told}");
+}
+
 #[test]
 fn an_order_with_a_text_without_end_is_refused_in_a_sentence() {
     let home = TempDir::new().unwrap();
@@ -166,6 +196,28 @@ fn a_file_may_have_as_long_a_name_as_the_system_takes() {
         assert_eq!(errors.trim_end().lines().count(), 1, "{errors}");
         assert!(errors.contains("name"), "{errors}");
     }
+}
+
+#[cfg(feature = "window")]
+#[test]
+fn what_is_cut_of_what_comes_in_is_told_in_the_window() {
+    use hands::Hands;
+    use iced::keyboard::Key;
+    use iced::keyboard::key::Named;
+    use marlinspeak::app::Message;
+
+    let folder = TempDir::new().unwrap();
+    put(&folder.path().join("elsewhere"));
+    let file = folder.path().join("elsewhere/byhand.json");
+    let mut hands = Hands::open(&folder.path().join("ties"), None);
+    for key in ["s", "i"] {
+        hands.press(Key::Character(key.into()));
+    }
+    hands.tell(Message::typed_on_shelf(file.to_str().unwrap()));
+    hands.press(Named::Enter);
+    let said = hands.last_said();
+    assert!(said.contains("1 name or note was cut"), "{said}");
+    assert_eq!(hands.ties().remove(0).name, "n".repeat(LONGEST_NAME));
 }
 
 #[cfg(feature = "window")]

@@ -216,9 +216,12 @@ mod tests {
         let (mut read, mut refused) = (0, 0);
         for document in [sealed.into_bytes(), bare.into_bytes()] {
             for at in 0..document.len() {
-                for bit in 0..8 {
+                let flipped = (0..8).map(|bit| {
                     let mut damaged = document.clone();
                     damaged[at] ^= 1 << bit;
+                    damaged
+                });
+                for damaged in flipped.chain([document[..at].to_vec()]) {
                     let Ok(place) = <WindowPlace as Document>::read(&damaged) else {
                         refused += 1;
                         continue;

@@ -6,6 +6,7 @@ use jiff::Timestamp;
 use marlinspeak::bench::{Millimetres, Tube};
 use marlinspeak::files::{FileError, FormatError, Reading};
 use marlinspeak::guide::Order;
+use marlinspeak::session::back_up;
 use marlinspeak::settings::{Settings, write_settings};
 use marlinspeak::shelf::{
     DocumentError, Entry, IfThere, ImportOutcome, Orders, PresetsFile, Shelf, ShelfError,
@@ -155,6 +156,29 @@ fn a_backup_brings_everything_back_in_its_order() {
         ));
     }
     assert!(set_aside(shelf.folder()).is_empty());
+}
+
+#[test]
+fn settings_that_cannot_be_read_are_counted_as_left_out_of_the_backup() {
+    let (around, shelf) = fresh();
+    two_copies(&shelf);
+    let settings = around.path().join("settings.json");
+    let left_out = |name: &str| {
+        let backup = back_up(
+            &shelf,
+            Some(&settings),
+            &around.path().join(name),
+            IfThere::Refuse,
+        );
+        let (backup, troubles) = told_of(backup.unwrap());
+        assert_eq!(backup.ties, 1);
+        (backup.left_out, troubles.len())
+    };
+    assert_eq!(left_out("without"), (0, 0));
+    fs::write(&settings, write_settings(&Settings::default()).unwrap()).unwrap();
+    assert_eq!(left_out("with"), (0, 0));
+    fs::write(&settings, "{").unwrap();
+    assert_eq!(left_out("damaged"), (1, 1));
 }
 
 #[test]
