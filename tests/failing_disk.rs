@@ -34,7 +34,7 @@ use std::path::{Path, PathBuf};
 use std::thread;
 use std::time::Duration;
 
-use disk::{CALLS, FailingDisk, Fault, folder_in_memory};
+use disk::{CALLS, CHANGES, FailingDisk, Fault, folder_in_memory};
 use lines::{DEADLINE, Lines};
 use marlinspeak::shelf::{Presses, Shelf, Tie};
 use tempfile::TempDir;
@@ -110,7 +110,8 @@ fn what_a_mended_disk_takes_is_told_and_kept() {
         tie.type_in("");
         tie.prints("Lead pass, leg 2 of 8.");
         disk.mend();
-        wait_for_presses(&data, 2);
+        tie.prints("This tie is saved again.");
+        assert_eq!(tie_in(&data).presses, Presses(2), "{call}");
         tie.type_in("q");
         tie.prints("The tie is kept where it stands");
         let (code, complaint) = tie.ends();
@@ -121,6 +122,63 @@ fn what_a_mended_disk_takes_is_told_and_kept() {
             scope.spawn(move || mended(call));
         }
     });
+}
+
+/// Where nothing can be written, or only what is there can be changed, a tie is taken up all the same.
+#[test]
+fn a_tie_of_which_nothing_can_be_saved_is_taken_up_and_that_is_told_at_once() {
+    let read_only = "the disk can be read but not written to";
+    let full = "no room is left on the disk";
+    thread::scope(|scope| {
+        for (call, fault, why) in [
+            (CHANGES, Fault::ReadOnly, read_only),
+            ("open", Fault::Fails, full),
+            ("write", Fault::Fails, full),
+        ] {
+            scope.spawn(move || taken_up_unsaved(call, fault, why));
+        }
+    });
+}
+
+fn taken_up_unsaved(call: &str, fault: Fault, why: &str) {
+    let (_around, data, disk, mut tie) = begun(call);
+    tie.type_in("");
+    tie.prints("Lead pass, leg 1 of 8.");
+    tie.type_in("q");
+    assert_eq!(tie.ends().0, Some(0));
+    let before = tie_in(&data);
+    let take_up = || {
+        disk.break_down(fault);
+        let tie = Lines::start(&disk, call, &data, &[]);
+        tie.prints(&format!(
+            "What you press at this tie cannot be saved ({why}):"
+        ));
+        tie
+    };
+    // Who presses nothing leaves nothing unsaved.
+    let mut tie = take_up();
+    tie.type_in("q");
+    tie.prints("The tie is kept where it stands");
+    assert_eq!(tie.ends(), (Some(0), String::new()), "{call}");
+    let mut tie = take_up();
+    tie.type_in("");
+    tie.prints("Lead pass, leg 2 of 8.");
+    tie.prints(&format!("This tie cannot be saved ({why})."));
+    tie.type_in("q");
+    let (code, complaint) = tie.ends();
+    assert_eq!(code, Some(1), "{call}: {complaint}");
+    let told = format!("What you pressed last is not saved ({why})");
+    assert!(complaint.starts_with(&told), "{call}: {complaint}");
+    assert_eq!(tie_in(&data), before, "{call}");
+    // A disk that can be written to again is told, and takes what is pressed.
+    let mut tie = take_up();
+    disk.mend();
+    tie.type_in("");
+    tie.prints("This tie is saved again.");
+    wait_for_presses(&data, 2);
+    tie.type_in("q");
+    tie.prints("The tie is kept where it stands");
+    assert_eq!(tie.ends(), (Some(0), String::new()), "{call}");
 }
 
 /// Whoever pipes presses in has typed the last of them before the first is answered.

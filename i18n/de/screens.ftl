@@ -174,6 +174,7 @@ at-once-say = { $fair ->
 # In the bar of keys, as short as can be, while the voice is lost.
 voice-lost-sign = Keine Stimme
 voice-lost = Keine Stimme: Der Sprachdienst antwortet nicht. Die Schritte stehen weiter auf dem Schirm, und die Stimme kommt von selbst wieder.
+saving-foreseen = Was du an diesem Knoten drückst, lässt sich nicht speichern ({ $reason }): Er bleibt, wie er zuletzt gespeichert wurde, also schreib dir den Schritt auf, bei dem du aufhörst. Damit gespeichert wird, sieh nach, ob du in den Ordner schreiben darfst und auf der Platte Platz ist; jeder Druck versucht es wieder.
 saving-failed = Dieser Knoten lässt sich nicht speichern ({ $reason }). Es wird jede Sekunde wieder versucht: Schaff Platz auf der Platte oder sieh nach, ob du in den Ordner schreiben darfst, und geh nicht, bevor er gespeichert ist.
 saving-nowhere = Dieser Knoten lässt sich nicht speichern ({ $reason }): Der Ordner der Knoten ist nicht zu erreichen. Die Schritte gehen weiter; damit der Knoten bleibt, sieh nach, ob du in den Ordner schreiben darfst, und fang ihn neu an.
 saving-slow = Noch nicht gespeichert: Die Platte lässt auf sich warten. Knüpf weiter, und geh nicht, solange das hier steht.

@@ -177,6 +177,7 @@ at-once-say = { $fair ->
 # In the bar of keys, as short as can be, while the voice is lost.
 voice-lost-sign = No voice
 voice-lost = No voice: the speech service does not answer. The steps go on in writing, and speech comes back by itself.
+saving-foreseen = What you press at this tie cannot be saved ({ $reason }): it stays as it was kept, so note the step where you stop. To have it saved, see that the folder is yours to write to and that there is room on the disk; every press tries it again.
 saving-failed = This tie cannot be saved ({ $reason }). It is tried again every second: make room on the disk, or see that the folder is yours to write to, and do not leave before it is saved.
 saving-nowhere = This tie cannot be saved ({ $reason }): the folder of the ties cannot be reached. The steps go on; to keep this tie, see that the folder is yours to write to, and begin it anew.
 saving-slow = Not saved yet: the disk is slow to answer. Go on tying, and do not leave while this stands here.

@@ -177,6 +177,7 @@ at-once-say = { $fair ->
 # In the bar of keys, as short as can be, while the voice is lost.
 voice-lost-sign = Sin voz
 voice-lost = Sin voz: el servicio de voz no responde. Los pasos siguen por escrito, y la voz volverá por sí sola.
+saving-foreseen = Lo que pulses en este nudo no se puede guardar ({ $reason }): se queda como se guardó, así que apunta el paso en que lo dejas. Para que se guarde, comprueba que puedes escribir en la carpeta y que hay sitio en el disco; cada pulsación lo vuelve a intentar.
 saving-failed = No se puede guardar este nudo ({ $reason }). Se vuelve a intentar cada segundo: deja sitio en el disco o comprueba que puedes escribir en la carpeta, y no salgas antes de que esté guardado.
 saving-nowhere = No se puede guardar este nudo ({ $reason }): no se llega a la carpeta de los nudos. Los pasos siguen; para conservar el nudo, comprueba que puedes escribir en la carpeta y empiézalo de nuevo.
 saving-slow = Aún no está guardado: el disco tarda en responder. Sigue con el nudo y no salgas mientras se vea este aviso.

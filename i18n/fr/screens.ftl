@@ -182,6 +182,7 @@ at-once-say = { $fair ->
 # In the bar of keys, as short as can be, while the voice is lost.
 voice-lost-sign = Pas de voix
 voice-lost = Pas de voix : le service de parole ne répond pas. Les étapes continuent par écrit, et la parole reviendra d’elle-même.
+saving-foreseen = Ce que vous faites à ce nœud ne peut pas être enregistré ({ $reason }) : il reste tel qu’il a été gardé, notez donc l’étape où vous vous arrêtez. Pour qu’il le soit, vérifiez que vous pouvez écrire dans le dossier et qu’il y a de la place sur le disque ; chaque touche retente l’essai.
 saving-failed = Ce nœud ne peut pas être enregistré ({ $reason }). Un nouvel essai a lieu chaque seconde : faites de la place sur le disque ou vérifiez que vous pouvez écrire dans le dossier, et ne quittez pas avant que ce soit fait.
 saving-nowhere = Ce nœud ne peut pas être enregistré ({ $reason }) : le dossier des nœuds est hors d’atteinte. Les étapes continuent ; pour garder ce nœud, vérifiez que vous pouvez écrire dans le dossier, et recommencez-le.
 saving-slow = Pas encore enregistré : le disque tarde à répondre. Continuez l’ouvrage, et ne quittez pas tant que ceci est affiché.

@@ -14,6 +14,8 @@ use super::{FileAction, FileError, FormatError};
 const LEFTOVER: &str = ".tmp";
 /// Bytes of the longest name that common file systems take.
 const LONGEST_FILE_NAME: usize = 255;
+/// Bytes that are written to see whether there is room: about as many as a document has.
+const TRIED: usize = 4096;
 /// So many bytes are added to the name of a file at the most: two dots, a few letters, the ending.
 const ADDED: usize = 16;
 
@@ -80,6 +82,17 @@ pub fn create(file: &Path, contents: &[u8], readers: Readers) -> Result<(), File
             _ => FileError::io(FileAction::Write, file)(error.error),
         })?;
     sync_folder_of(file)
+}
+
+/// Tries whether there is room beside `file` and leave to write there, and leaves nothing behind.
+///
+/// # Errors
+/// [`FileError::Io`] when there is not.
+pub(super) fn try_beside(file: &Path) -> Result<(), FileError> {
+    let _call = DiskCall::begin();
+    begin_beside(file, None)
+        .and_then(|mut begun| begun.write_all(&[b' '; TRIED]))
+        .map_err(FileError::io(FileAction::Write, file))
 }
 
 /// Makes `copy` a copy of `file`, replacing what was there all at once; `file` stays.
@@ -182,7 +195,12 @@ pub fn make_folder(folder: &Path) -> Result<(), FileError> {
     folders.recursive(true);
     #[cfg(unix)]
     std::os::unix::fs::DirBuilderExt::mode(&mut folders, 0o700);
-    folders.create(folder).map_err(|error| {
+    let made = folders.create(folder);
+    // Whether there is one already is not asked first on every system where nothing can be written.
+    if made.is_err() && folder.is_dir() {
+        return Ok(());
+    }
+    made.map_err(|error| {
         // That something has its name already is no reason by itself: a folder would be welcome.
         let error = match error.kind() {
             ErrorKind::AlreadyExists => ErrorKind::NotADirectory.into(),

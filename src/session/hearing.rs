@@ -39,6 +39,7 @@ impl Session {
                 }
             }
             Event::Settings(trouble) => {
+                log::warn!("{trouble}");
                 let sentence = trouble.sentence(&self.words);
                 self.notices.settings(sentence.clone());
                 self.tell(sentence.into());
@@ -72,6 +73,11 @@ impl Session {
 
     pub(super) fn kept(&mut self, kept: &Kept) {
         let news = self.notices.saving.kept(kept, &self.words);
+        // Whoever is told line by line still has the line before them that says otherwise.
+        if let (Kept::Saved { .. }, Some(again), true) = (kept, &news.say, self.is_before_the_eyes)
+        {
+            self.notices.tell(again.clone());
+        }
         self.saving_news(news);
     }
 

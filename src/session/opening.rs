@@ -140,7 +140,8 @@ pub struct InHand {
     pub tie: Tie,
     /// Its lock; none when it could not be put on the shelf, or is only looked at.
     pub held: Option<Held>,
-    /// Why it is not on the shelf.
+    /// Why it is not on the shelf, or, where it was taken up again, why nothing can be saved that is done
+    /// to it.
     pub error: Option<ShelfError>,
     /// Whether somebody else works at it, and this is only to look at.
     pub looks_only: bool,
@@ -176,14 +177,19 @@ impl InHand {
         let (held, tie) = keeper.take_back(id)?;
         let in_hand = Self {
             is_again: true,
-            ..Self::of(TakenUp { held, tie })
+            ..Self::of(TakenUp {
+                held,
+                tie,
+                unsaved: None,
+            })
         };
         Some(ShelfReading::gather(|gathering| {
             in_hand.at_pace(Some(shelf), gathering)
         }))
     }
 
-    /// Takes a tie up from the shelf, or, when it is in use and `may_look`, only to look at it.
+    /// Takes a tie up from the shelf, or, when it is in use and `may_look`, only to look at it. On a disk
+    /// that lets nobody write it is in hand all the same.
     ///
     /// # Errors
     /// When it is in use or cannot be read.
@@ -231,9 +237,10 @@ impl InHand {
         self
     }
 
-    fn of(TakenUp { held, tie }: TakenUp) -> Self {
+    fn of(TakenUp { held, tie, unsaved }: TakenUp) -> Self {
         Self {
             held: Some(held),
+            error: unsaved,
             ..Self::unheld(tie)
         }
     }

@@ -18,6 +18,8 @@ pub(super) struct Saving {
     unsaved: BTreeMap<TieId, Behind>,
     lasts: Lasts,
     failure: Option<ShelfError>,
+    /// Why nothing can be saved of the tie in hand, of which nothing had to be saved yet.
+    foreseen: Option<ShelfError>,
     /// There is no shelf to save anything on.
     is_nowhere: bool,
     /// Something was to be saved all the same.
@@ -91,6 +93,11 @@ impl Saving {
         }
     }
 
+    /// Nothing can be saved of the tie that comes into hand, for this reason; or there is none known.
+    pub(super) fn foresee(&mut self, error: Option<ShelfError>) {
+        self.foreseen = error;
+    }
+
     /// There is nothing to save on, for this reason. What was asked to be saved before that was known
     /// cannot be either.
     pub(super) fn nowhere(&mut self, error: ShelfError) {
@@ -124,7 +131,8 @@ impl Saving {
                         look_after: (self.lasts == Lasts::Shown).then_some(SAID_AFTER),
                     };
                 }
-                let was_told = self.failure.take().is_some() || self.lasts == Lasts::Said;
+                let was_refused = self.failure.take().or(self.foreseen.take()).is_some();
+                let was_told = was_refused || self.lasts == Lasts::Said;
                 self.lasts = Lasts::AMoment;
                 SavingNews {
                     say: was_told.then(|| words.notice("saving-again", &[])),
@@ -173,7 +181,10 @@ impl Saving {
         match (&self.failure, self.lasts) {
             (Some(error), _) if self.is_nowhere => self.is_lost.then(|| words.saved_nowhere(error)),
             (Some(error), _) => Some(words.not_saved(error)),
-            (None, Lasts::AMoment) => None,
+            (None, Lasts::AMoment) => {
+                let foreseen = self.foreseen.as_ref();
+                foreseen.map(|error| words.nothing_saved(error))
+            }
             (None, Lasts::Shown | Lasts::Said) => Some(words.notice("saving-slow", &[])),
         }
     }

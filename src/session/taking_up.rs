@@ -44,8 +44,18 @@ impl Session {
             self.detail
         });
         self.refused = None;
-        let is_kept = in_hand.error.take().is_none();
+        let error = in_hand.error.take();
         let (is_again, looks_only) = (in_hand.is_again, in_hand.looks_only);
+        let is_begun_unkept = error.is_some() && !is_again;
+        let unsaved = error.filter(|_| is_again);
+        let cannot_be_saved = match &unsaved {
+            Some(error) => {
+                log::warn!("nothing of a tie can be saved: {}", error.cause());
+                self.words.nothing_saved(error).into()
+            }
+            None => Spoken::default(),
+        };
+        self.notices.saving.foresee(unsaved);
         let mut tie = TieInHand::new(in_hand, self.at_once, self.checks, &self.words, now);
         let not_rigged = self.not_rigged(&tie).map(Spoken::from).unwrap_or_default();
         let piece = tie.tie().batch.as_ref();
@@ -64,13 +74,15 @@ impl Session {
             idea.map(Spoken::from).unwrap_or_default()
         };
         let before = piece.map(Spoken::from).unwrap_or_default().then(&before);
-        let said = troubles.then(&not_rigged).then(&before).then(walk.say());
+        let said = troubles.then(&cannot_be_saved).then(&not_rigged);
+        let said = said.then(&before).then(walk.say());
         if !before.is_empty() {
             walk.answer_with(before.into());
         }
         self.tie = Some(tie);
         self.is_before_the_eyes = true;
-        if !is_kept {
+        // The keeper finds out once more, and tells.
+        if is_begun_unkept {
             self.keep();
         }
         self.tell(said);
@@ -111,6 +123,7 @@ impl Session {
         let Some(mut tie) = self.tie.take() else {
             return;
         };
+        self.notices.saving.foresee(None);
         self.effects.extend(tie.let_go().map(Effect::PutAway));
         self.end_work();
     }

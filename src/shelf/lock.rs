@@ -5,6 +5,8 @@ use std::io::ErrorKind;
 use std::path::PathBuf;
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 
+use jiff::Timestamp;
+
 use super::{ShelfError, TieId};
 use crate::files::{FileError, FileLock};
 
@@ -18,7 +20,17 @@ pub(super) fn enter<T>(mutex: &Mutex<T>) -> MutexGuard<'_, T> {
 #[derive(Debug)]
 pub(super) struct Locks {
     folder: PathBuf,
-    held: Mutex<HashMap<TieId, FileLock>>,
+    held: Mutex<HashMap<TieId, Hold>>,
+}
+
+/// What keeps others off a tie.
+#[derive(Debug)]
+enum Hold {
+    /// A lock for all programs.
+    Locked(FileLock),
+    /// Nothing beyond this program yet: the disk let no lock be made when the tie was taken up, as it was
+    /// touched then.
+    Owed(Timestamp),
 }
 
 /// Keeps everybody else off a tie while it lives. Let it go with [`drop`], or give it to
@@ -57,25 +69,51 @@ impl Locks {
         if held.contains_key(id) {
             return Err(ShelfError::InUse { id: id.clone() });
         }
-        held.insert(id.clone(), self.lock(id)?);
-        Ok(Held {
+        held.insert(id.clone(), Hold::Locked(self.lock(id)?));
+        Ok(self.hand_over(id))
+    }
+
+    /// Takes a tie that this program does not hold and whose lock the disk lets nobody make: that is
+    /// made up for before anything is saved.
+    pub(super) fn hold_owing(self: &Arc<Self>, id: &TieId, touched: Timestamp) -> Held {
+        enter(&self.held).insert(id.clone(), Hold::Owed(touched));
+        self.hand_over(id)
+    }
+
+    fn hand_over(self: &Arc<Self>, id: &TieId) -> Held {
+        Held {
             locks: Arc::clone(self),
             id: id.clone(),
-        })
+        }
     }
 
     /// Makes sure that nobody else works at a tie: nothing to do when this program holds it,
-    /// else its lock for as long as the answer lives.
-    pub(super) fn keep_off(self: &Arc<Self>, id: &TieId) -> Result<Option<Held>, ShelfError> {
+    /// else its lock for as long as the answer lives. `touched` says when the tie on the shelf was
+    /// touched last.
+    pub(super) fn keep_off(
+        self: &Arc<Self>,
+        id: &TieId,
+        touched: impl FnOnce() -> Option<Timestamp>,
+    ) -> Result<Option<Held>, ShelfError> {
         let mut held = enter(&self.held);
         if !held.contains_key(id) {
             drop(held);
             return self.hold(id).map(Some);
         }
-        // When it was deleted, or the folder around it, others may have taken another one.
-        if held.get(id).is_some_and(|lock| !lock.is_in_place()) {
-            held.insert(id.clone(), self.lock(id)?);
-        }
+        let lock = match held.get(id) {
+            Some(Hold::Locked(lock)) if lock.is_in_place() => return Ok(None),
+            Some(Hold::Owed(as_taken)) => {
+                let lock = self.lock(id)?;
+                // Whoever could make a lock before has worked at it meanwhile.
+                if touched() != Some(*as_taken) {
+                    return Err(ShelfError::InUse { id: id.clone() });
+                }
+                lock
+            }
+            // When it was deleted, or the folder around it, others may have taken another one.
+            _ => self.lock(id)?,
+        };
+        held.insert(id.clone(), Hold::Locked(lock));
         Ok(None)
     }
 

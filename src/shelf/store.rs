@@ -4,7 +4,7 @@ use super::lock::enter;
 use super::names::Names;
 use super::repair::tie_of;
 use super::{Held, Shelf, ShelfError, ShelfReading, ShelfTrouble, Tie, TieId};
-use crate::files;
+use crate::files::{self, FileAction, FileError};
 
 /// A tie taken up from the shelf.
 #[derive(Debug)]
@@ -13,6 +13,8 @@ pub struct TakenUp {
     pub held: Held,
     /// The tie as last saved.
     pub tie: Tie,
+    /// Why nothing that is done to it can be saved, where the disk lets nobody write.
+    pub unsaved: Option<ShelfError>,
 }
 
 impl Shelf {
@@ -51,14 +53,34 @@ impl Shelf {
         tie_of(id, self.examine(id))
     }
 
-    /// Takes a tie up to work at it.
+    /// Takes a tie up to work at it. Where the disk lets nobody lock it or write, it is taken up all the
+    /// same, with the reason: what is done to it is lost unless the disk gives way.
     ///
     /// # Errors
     /// [`ShelfError::InUse`] when somebody, or this program, works at it already;
     /// [`ShelfError::NoSuchTie`]; or why neither copy can be read.
     pub fn take_up(&self, id: &TieId) -> Result<ShelfReading<TakenUp>, ShelfError> {
         let _changing = self.change();
-        self.lift(id)
+        match self.lift(id) {
+            Err(ShelfError::File(
+                refused @ FileError::Io {
+                    action: FileAction::Lock,
+                    ..
+                },
+            )) => {
+                // Others may be at work at it, so nothing is repaired.
+                let tie = tie_of(id, self.examine(id))?;
+                Ok(tie.map(|tie| TakenUp {
+                    held: self.locks.hold_owing(id, tie.touched),
+                    tie,
+                    unsaved: Some(refused.into()),
+                }))
+            }
+            lifted => Ok(lifted?.map(|taken| TakenUp {
+                unsaved: self.file(id).try_beside().err().map(ShelfError::from),
+                ..taken
+            })),
+        }
     }
 
     /// Takes a tie up while the shelf is kept from changing.
@@ -70,7 +92,11 @@ impl Shelf {
         let held = self.locks.hold(id)?;
         file.sweep();
         let tie = tie_of(id, self.repair(id))?;
-        Ok(tie.map(|tie| TakenUp { held, tie }))
+        Ok(tie.map(|tie| TakenUp {
+            held,
+            tie,
+            unsaved: None,
+        }))
     }
 
     /// Puts a tie on the shelf that is not on it yet and takes it up. Its id is replaced when
@@ -88,7 +114,11 @@ impl Shelf {
             tie.batch = Some(batch.numbered(number));
         }
         let (held, tie) = self.add(tie)?;
-        Ok(TakenUp { held, tie })
+        Ok(TakenUp {
+            held,
+            tie,
+            unsaved: None,
+        })
     }
 
     /// The number of the newest piece of a batch on the shelf; 0 when there is none. What is wrong
@@ -111,14 +141,14 @@ impl Shelf {
     /// document that stood in its place is set aside, and comes out as a trouble.
     ///
     /// # Errors
-    /// [`ShelfError::InUse`] when another program or handle holds it,
-    /// [`ShelfError::File`] when a newer version of this program wrote it,
+    /// [`ShelfError::InUse`] when another program or handle holds it, or has worked at it since it was
+    /// taken up without a lock; [`ShelfError::File`] when a newer version of this program wrote it,
     /// [`ShelfError::Unwritable`], or [`ShelfError::File`] when the disk refuses. The shelf is
     /// then as it was.
     pub fn save(&self, tie: &Tie) -> Result<ShelfReading<Tie>, ShelfError> {
         let _changing = self.change();
         files::make_folder(self.folder())?;
-        let _held = self.locks.keep_off(&tie.id)?;
+        let _held = self.locks.keep_off(&tie.id, || self.touched(&tie.id))?;
         let mut tie = tie.clone();
         tie.touched = self.stamp(tie.touched)?;
         Ok(self.write(&tie)?.map(|()| tie))

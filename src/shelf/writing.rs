@@ -41,7 +41,7 @@ impl Shelf {
 
     /// When a tie was touched last, by the document or else the copy before it. What is wrong with
     /// either is told by whoever reads the tie itself.
-    fn touched(&self, id: &TieId) -> Option<Timestamp> {
+    pub(super) fn touched(&self, id: &TieId) -> Option<Timestamp> {
         let file = self.file(id);
         match file.find() {
             Ok(Found::Whole(tie)) => Some(tie.touched),

@@ -29,6 +29,14 @@ impl Words {
         self.notice("saving-failed", &[("reason", &self.reason(error.reason()))])
     }
 
+    /// The sentence for a tie that is taken up where nothing that is done to it can be saved.
+    pub fn nothing_saved(&self, error: &ShelfError) -> Sentence {
+        self.notice(
+            "saving-foreseen",
+            &[("reason", &self.reason(error.reason()))],
+        )
+    }
+
     /// The sentence for a tie that cannot be saved since there is no place for any.
     pub fn saved_nowhere(&self, error: &ShelfError) -> Sentence {
         self.notice(

@@ -1,8 +1,8 @@
 //! The same commands on a disk that hangs at one kind of call: it is told that the disk is waited for; once
 //! the disk answers the command does what it was asked to, and whoever gives it up leaves nothing broken.
 
-use std::io::{BufRead as _, BufReader};
-use std::process::{Child, ChildStderr, Command, Stdio};
+use std::io::{BufRead as _, BufReader, Read};
+use std::process::{Child, Command, Stdio};
 use std::sync::mpsc::{self, Receiver, RecvTimeoutError};
 use std::thread;
 
@@ -19,7 +19,8 @@ struct UnderWay {
     errors: Receiver<String>,
 }
 
-fn lines_of(errors: ChildStderr) -> Receiver<String> {
+/// What comes from a program line by line, read on a thread.
+pub fn lines_of(errors: impl Read + Send + 'static) -> Receiver<String> {
     let (tell, told) = mpsc::channel();
     thread::spawn(move || {
         for line in BufReader::new(errors).lines().map_while(Result::ok) {

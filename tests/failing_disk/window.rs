@@ -10,15 +10,65 @@ use marlinspeak::shelf::Presses;
 use marlinspeak::words::Words;
 use tempfile::TempDir;
 
-use crate::disk::{ANY, CALLS, FailingDisk, Fault};
+use crate::disk::{ANY, CALLS, CHANGES, FailingDisk, Fault};
 use crate::display::Display;
 use crate::program::{PROGRAM, Program, heard, without_lock_out};
 use crate::ssip::Service;
+use crate::waiting::lines_of;
 use crate::{DEADLINE, tie_in, wait_for_presses};
 
 /// What comes of a press is said by then.
 const ECHO: Duration = Duration::from_millis(150);
 const KNOT: [&str; 4] = ["--leads", "3", "--bights", "4"];
+
+/// The window is not there before the disk has answered: that is told where it was started from.
+#[test]
+fn a_disk_that_hangs_before_the_window_opens_is_told_and_then_it_opens() {
+    // Where the settings, the ties, and the place of the window are.
+    thread::scope(|scope| {
+        for part in ["config", "marlinspeak", "state"] {
+            scope.spawn(move || is_told_before_it_opens(part));
+        }
+    });
+}
+
+fn is_told_before_it_opens(part: &str) {
+    let (display, service, says) = (Display::start(), Service::start(), says());
+    let around = TempDir::new().unwrap();
+    let data = around.path().join("data");
+    let disk = FailingDisk::build(around.path());
+    without_lock_out(&data);
+    let (errors, writer) = std::io::pipe().unwrap();
+    let errors = lines_of(errors);
+    let mut command = Command::new(PROGRAM);
+    command
+        .envs(disk.environment(ANY, &data.join(part)))
+        .stderr(writer);
+    disk.break_down(Fault::Hangs);
+    let mends = &disk;
+    let (program, told, errors) = thread::scope(|scope| {
+        let looking = scope.spawn(move || {
+            let told = errors.recv_timeout(DEADLINE);
+            mends.mend();
+            (told, errors)
+        });
+        // It comes back when the window is there.
+        let program = Program::start_by(&mut command, &display, &service, &data, &KNOT);
+        let (told, errors) = looking.join().unwrap();
+        (program, told, errors)
+    });
+    let told = told.unwrap_or_else(|_| panic!("{part}: never told"));
+    assert!(
+        told.starts_with("The disk is slow to answer."),
+        "{part}: {told}"
+    );
+    hears(&service, &says[0]);
+    display.press("ctrl+q");
+    assert_eq!(program.ends().0, Some(0), "{part}");
+    drop(command);
+    let more: Vec<String> = errors.iter().collect();
+    assert!(more.is_empty(), "{part}: {more:?}");
+}
 
 /// What is said at every step.
 fn says() -> Vec<String> {
@@ -37,14 +87,26 @@ struct Begun {
 
 impl Begun {
     fn new(display: &Display, service: &Service, call: &str) -> Self {
+        Self::within(display, service, |disk, around| {
+            let under = around.join("data/marlinspeak");
+            let mut command = Command::new(PROGRAM);
+            command.envs(disk.environment(call, &under));
+            command
+        })
+    }
+
+    /// The same by a command that is made once the disk is there, in a folder around it.
+    fn within(
+        display: &Display,
+        service: &Service,
+        command: impl FnOnce(&FailingDisk, &Path) -> Command,
+    ) -> Self {
         let around = TempDir::new().unwrap();
         let data = around.path().join("data");
         let disk = FailingDisk::build(around.path());
         without_lock_out(&data);
-        let mut command = Command::new(PROGRAM);
-        command
-            .envs(disk.environment(call, &data.join("marlinspeak")))
-            .stderr(Stdio::piped());
+        let mut command = command(&disk, around.path());
+        command.stderr(Stdio::piped());
         let program = Program::start_by(&mut command, display, service, &data, &KNOT);
         Self {
             around,
@@ -138,6 +200,61 @@ fn who_is_asked_and_waits_for_the_disk_leaves_with_everything_saved() {
     assert_eq!((code, &*complaint), (Some(0), ""));
 }
 
+/// The tie is there to be gone on with; that nothing of it can be saved is told before the first press.
+#[test]
+fn on_a_disk_that_can_be_read_and_no_more_a_tie_is_taken_up_and_that_is_told_at_once() {
+    let (display, service, says) = (Display::start(), Service::start(), says());
+    let begun = Begun::new(&display, &service, CHANGES);
+    assert_eq!(heard(&service), says[0]);
+    display.press("space");
+    assert_eq!(heard(&service), says[1]);
+    wait_for_presses(&begun.data(), 1);
+    display.press("ctrl+q");
+    let Begun {
+        around,
+        disk,
+        program,
+    } = begun;
+    assert_eq!(program.ends().0, Some(0));
+    let data = around.path().join("data");
+    disk.break_down(Fault::ReadOnly);
+    let mut command = Command::new(PROGRAM);
+    command
+        .envs(disk.environment(CHANGES, &data.join("marlinspeak")))
+        .stderr(Stdio::piped());
+    let start = |command: &mut Command| Program::start_by(command, &display, &service, &data, &[]);
+    let told =
+        "What you press at this tie cannot be saved (the disk can be read but not written to)";
+    // Who presses nothing leaves nothing unsaved, and is not asked.
+    let program = start(&mut command);
+    hears(&service, "A tie is waiting");
+    display.press("space");
+    assert!(hears(&service, told).ends_with(&says[1]));
+    display.press("ctrl+q");
+    let (code, complaint) = program.ends();
+    assert_eq!((code, &*complaint), (Some(0), ""));
+    let program = start(&mut command);
+    hears(&service, "A tie is waiting");
+    display.press("space");
+    hears(&service, told);
+    display.press("space");
+    hears(&service, &says[2]);
+    hears(&service, "This tie cannot be saved (the disk can be read");
+    display.press("ctrl+q");
+    hears(
+        &service,
+        "What you pressed last is not saved (the disk can be read",
+    );
+    display.press("ctrl+q");
+    let (code, complaint) = program.ends();
+    assert_eq!(code, Some(1), "{complaint}");
+    assert!(
+        complaint.starts_with("What you pressed last is not saved"),
+        "{complaint}"
+    );
+    assert_eq!(presses_on(&data), Presses(1));
+}
+
 #[test]
 fn where_no_folder_can_be_made_it_is_told_and_asked_before_what_was_done_is_left() {
     let (display, service, says) = (Display::start(), Service::start(), says());
@@ -221,16 +338,15 @@ const WAY: [(&str, &str); 17] = [
 #[test]
 fn the_thread_of_the_window_asks_the_disk_for_nothing() {
     let (display, service, says) = (Display::start(), Service::start(), says());
-    let around = TempDir::new().unwrap();
-    let data = around.path().join("data");
-    let disk = FailingDisk::build(around.path());
-    without_lock_out(&data);
-    let mut command = Command::new(PROGRAM);
-    command
-        .envs(disk.environment(ANY, around.path()))
-        .envs([disk.noting()])
-        .env("HOME", around.path());
-    let program = Program::start_by(&mut command, &display, &service, &data, &KNOT);
+    let begun = Begun::within(&display, &service, |disk, around| {
+        let mut command = Command::new(PROGRAM);
+        command
+            .envs(disk.environment(ANY, around))
+            .envs([disk.noting()])
+            .env("HOME", around);
+        command
+    });
+    let disk = &begun.disk;
     assert_eq!(heard(&service), says[0]);
     assert!(!disk.noted().is_empty(), "before it opens it reads");
     for (keys, begins) in WAY {
@@ -249,6 +365,6 @@ fn the_thread_of_the_window_asks_the_disk_for_nothing() {
         assert!(noted.is_empty(), "{keys}: {noted:#?}");
     }
     display.press("ctrl+q");
-    assert_eq!(program.ends().0, Some(0));
+    assert_eq!(begun.program.ends().0, Some(0));
     assert_eq!(disk.noted(), Vec::<String>::new(), "on leaving");
 }

@@ -5,6 +5,7 @@ use std::sync::Arc;
 use std::sync::atomic::{AtomicI64, Ordering};
 
 use jiff::Timestamp;
+use marlinspeak::files::Reason;
 use marlinspeak::shelf::{Shelf, ShelfError};
 
 use crate::{document, five_by_six, fresh, leg, listed, previous, two_copies};
@@ -87,6 +88,54 @@ fn a_tie_in_hand_is_in_use_for_everybody_else_but_can_be_looked_at() {
             .place,
         leg(3)
     );
+}
+
+/// Where no lock can be made, as on a disk that can be read and no more, a tie is taken up all the same,
+/// with the reason. Nothing of it is saved before its lock is made up for, and nothing over what others
+/// have done meanwhile.
+#[test]
+fn a_tie_that_cannot_be_locked_is_taken_up_and_saved_once_its_lock_is_made_up_for() {
+    let (_around, shelf) = fresh();
+    let other = Shelf::open(shelf.folder()).unwrap();
+    let mut tie = two_copies(&shelf);
+    let lock = shelf.folder().join(format!("{}.lock", tie.id()));
+    let bar = || {
+        let _ = fs::remove_file(&lock);
+        // What no program can lock stands in its place.
+        fs::create_dir(&lock).unwrap();
+    };
+    let is_in_use = |done: Result<(), ShelfError>| matches!(done, Err(ShelfError::InUse { .. }));
+    bar();
+    let taken = shelf.take_up(tie.id()).unwrap().untroubled().unwrap();
+    assert_eq!(taken.tie, tie);
+    let refused = taken.unsaved.as_ref().unwrap();
+    assert_eq!(refused.reason(), Reason::NotAFile);
+    assert!(
+        is_in_use(shelf.take_up(tie.id()).map(drop)),
+        "it is in hand"
+    );
+    tie.place = leg(3);
+    let refused = shelf.save(&tie).map(drop).unwrap_err();
+    assert_eq!(refused.reason(), Reason::NotAFile);
+    fs::remove_dir(&lock).unwrap();
+    let saved = shelf.save(&tie).unwrap().untroubled().unwrap();
+    assert!(is_in_use(other.take_up(tie.id()).map(drop)), "locked since");
+    shelf.save(&saved).unwrap().untroubled().unwrap();
+    drop(taken);
+
+    bar();
+    let taken = shelf.take_up(tie.id()).unwrap().untroubled().unwrap();
+    fs::remove_dir(&lock).unwrap();
+    let mut theirs = other.take_up(tie.id()).unwrap().untroubled().unwrap();
+    theirs.tie.place = leg(4);
+    assert!(is_in_use(shelf.save(&taken.tie).map(drop)), "held by them");
+    other.save(&theirs.tie).unwrap().untroubled().unwrap();
+    drop(theirs);
+    for _ in 0..2 {
+        assert!(is_in_use(shelf.save(&taken.tie).map(drop)), "changed since");
+    }
+    let now = other.look(tie.id()).unwrap().untroubled().unwrap();
+    assert_eq!(now.place, leg(4));
 }
 
 #[test]

@@ -2,11 +2,12 @@
  * call fail, hang or take its time as long as a file is there.
  *
  * FAILING_CALL   open, write, fsync, rename, or any: then each of them, and every call that reads,
- *                looks, lists, makes, removes, links or locks
+ *                looks, lists, makes, removes, links or locks; or changes: open, rename, and every
+ *                call that makes, removes or links
  * FAILING_UNDER  only files below this folder
  * FAILING_WHILE  only while this file is there: with "hang" in it calls wait until it is gone, with
  *                "slowly" they take 60 ms longer, with "more slowly" 300 ms, with "usual"
- *                10 ms, else they fail
+ *                10 ms, with "read only" they fail as on such a disk, else as on a full one
  * FAILING_NOTES  a line is written to this file for each call from the first thread of the program
  */
 #define _GNU_SOURCE
@@ -52,11 +53,18 @@ static void wait_ms(long milliseconds) {
 	nanosleep(&moment, NULL);
 }
 
-/* A call of no name fails only where any does. */
+static int is_meant(const char *failing, const char *call) {
+	if (!strcmp(failing, "changes")) {
+		return !strcmp(call, "open") || !strcmp(call, "rename") || !strcmp(call, "change");
+	}
+	return !strcmp(failing, "any") || !strcmp(failing, call);
+}
+
+/* A call of no name, or that of a change, fails only where several do. */
 static int fails(const char *call) {
 	const char *failing = getenv("FAILING_CALL"), *flag = getenv("FAILING_WHILE");
 	struct stat about;
-	if (!failing || !flag || (strcmp(failing, "any") && strcmp(failing, call))) return 0;
+	if (!failing || !flag || !is_meant(failing, call)) return 0;
 	int before = errno;
 	if (stat(flag, &about)) return errno = before, 0;
 	if (about.st_size == 4) {
@@ -67,7 +75,7 @@ static int fails(const char *call) {
 	if (about.st_size == 6) return wait_ms(60), errno = before, 0;
 	if (about.st_size == 11) return wait_ms(300), errno = before, 0;
 	if (about.st_size == 5) return wait_ms(10), errno = before, 0;
-	errno = ENOSPC;
+	errno = about.st_size == 9 ? EROFS : ENOSPC;
 	return 1;
 }
 
@@ -124,17 +132,17 @@ int statx(int folder, const char *path, int flags, unsigned int mask, struct sta
 
 int mkdir(const char *path, mode_t mode) {
 	REAL(mkdir);
-	return is_under(path) && fails("") ? -1 : real(path, mode);
+	return is_under(path) && fails("change") ? -1 : real(path, mode);
 }
 
 int unlink(const char *path) {
 	REAL(unlink);
-	return is_under(path) && fails("") ? -1 : real(path);
+	return is_under(path) && fails("change") ? -1 : real(path);
 }
 
 int linkat(int from_folder, const char *from, int to_folder, const char *to, int flags) {
 	REAL(linkat);
-	return is_under(to) && fails("") ? -1 : real(from_folder, from, to_folder, to, flags);
+	return is_under(to) && fails("change") ? -1 : real(from_folder, from, to_folder, to, flags);
 }
 
 int flock(int file, int operation) {

@@ -16,12 +16,16 @@ use tempfile::TempDir;
 pub const CALLS: [&str; 4] = ["open", "write", "fsync", "rename"];
 /// All of these, and every other that looks at the disk.
 pub const ANY: &str = "any";
+/// Those by which files and folders come, go and change their names.
+pub const CHANGES: &str = "changes";
 
 /// How the disk behaves when it is broken down.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Fault {
     /// The call fails, as on a full disk.
     Fails,
+    /// The call fails, as on a disk that can be read and no more.
+    ReadOnly,
     /// The call does not come back.
     Hangs,
     /// The call takes 60 ms longer.
@@ -95,6 +99,7 @@ impl FailingDisk {
     pub fn break_down(&self, fault: Fault) {
         let contents = match fault {
             Fault::Fails => "",
+            Fault::ReadOnly => "read only",
             Fault::Hangs => "hang",
             Fault::Slow => "slowly",
             Fault::Slower => "more slowly",
