@@ -7,12 +7,13 @@ use crate::physics::{Body, Dice, Noise, ROOMS, Room, Struck, add, level, loudest
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Lot(pub u64);
 
-/// The lots that the figures of the ear were chosen with.
-pub const CHOSEN_WITH: [Lot; 4] = [Lot(0), Lot(1), Lot(2), Lot(3)];
+/// The lots that the figures of the ear were chosen with, besides 5, 6 and 10 to 15. Of 5 and 6, which
+/// were held out before the last change to them, 979 and 977 in 1,000 double knocks were taken then.
+pub const CHOSEN_WITH: [Lot; 5] = [Lot(0), Lot(1), Lot(2), Lot(3), Lot(4)];
 /// The lot of the tests of every day: it was judged by before anybody looked at what fails in it.
 pub const EVERY_DAY: Lot = CHOSEN_WITH[3];
-/// A lot that none of them was chosen with: only such a one says how good they are.
-pub const HELD_OUT: Lot = Lot(4);
+/// Lots that none of them was chosen with: only such ones say how good they are.
+pub const HELD_OUT: [Lot; 3] = [Lot(7), Lot(8), Lot(9)];
 
 impl Lot {
     pub fn dice(self, seed: u64) -> Dice {
@@ -25,7 +26,17 @@ impl Lot {
             0 => ("", [165, 260], "plain"),
             1 => ("+f3", [140, 215], "teach"),
             2 | 3 => ("+m3", [190, 300], "brief"),
-            _ => ("+f4", [150, 240], "plain"),
+            4 => ("+f4", [150, 240], "plain"),
+            5 => ("+m4", [155, 280], "teach"),
+            7 => ("+m2", [150, 255], "plain"),
+            8 => ("+f1", [185, 280], "brief"),
+            9 => ("+m6", [165, 230], "teach"),
+            another => match another % 4 {
+                0 => ("+m1", [175, 250], "plain"),
+                1 => ("+f5", [160, 270], "teach"),
+                2 => ("+m7", [145, 230], "brief"),
+                _ => ("+f2", [180, 290], "teach"),
+            },
         };
         let languages = ["en", "de", "es", "fr"].into_iter();
         languages.flat_map(move |tag| {

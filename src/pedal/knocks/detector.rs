@@ -3,8 +3,8 @@
 use std::time::Duration;
 
 use super::octaves::Octaves;
-use super::onset::Sound;
-use super::row::Row;
+use super::onset::{Onset, Sound};
+use super::row::{self, Row};
 use super::tuning::{LOOK, Tuning};
 
 /// One knock.
@@ -80,22 +80,29 @@ impl RowDetector {
         let Some(onset) = self.sound.onset(ripe, &self.tuning) else {
             return;
         };
-        self.next_from = self.row.next_from(&onset, &self.tuning);
-        let Some(number) = self.row.take(&onset, &self.sound, &self.tuning) else {
+        self.next_from = row::next_from(&onset, &self.tuning);
+        let Some(taken) = self.row.take(&onset, &self.sound, &self.tuning) else {
             return;
         };
         self.sound.leave_out_until(onset.at + 120);
+        let begins = taken.number == 1 || taken.first.is_some();
         if let Some((_, before)) = self.over_at
-            && number == 1
+            && begins
         {
             tell(Heard::RowOver(before));
         }
-        self.over_at = Some((onset.at + *self.tuning.gap.end(), number));
-        tell(Heard::Knock(Knock {
-            at: time_of(onset.at),
-            number,
-            over_room: onset.over_ceiling,
-        }));
+        self.over_at = Some((onset.at + *self.tuning.gap.end(), taken.number));
+        let knock = |onset: &Onset, number| {
+            Heard::Knock(Knock {
+                at: time_of(onset.at),
+                number,
+                over_room: onset.over_ceiling,
+            })
+        };
+        if let Some(first) = &taken.first {
+            tell(knock(first, 1));
+        }
+        tell(knock(&onset, taken.number));
     }
 }
 

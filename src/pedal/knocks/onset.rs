@@ -14,8 +14,14 @@ const KEPT: usize = 512;
 const BEFORE: usize = 12;
 /// The first part of an onset, in looks: 20 ms.
 const HEAD: usize = 8;
+/// Within so many looks an onset begins where it is steepest: 20 ms.
+const STEEPEST: usize = 8;
 /// How late levels are learnt, in looks: after an onset was judged, which is no part of the room.
 const LATE: usize = 40;
+/// The course of an onset in each octave is kept in so many parts, of [`PART`] looks.
+const PARTS: usize = 8;
+/// A part of the course of an onset, in looks: 10 ms.
+const PART: usize = 4;
 /// The weights of the octaves are found anew every so many looks: ten times a second.
 const WEIGH_EVERY: usize = 40;
 
@@ -46,6 +52,8 @@ pub(super) struct Onset {
     pub before: f32,
     octaves: [f32; OCTAVES.len()],
     clear_of_noise: [f32; OCTAVES.len()],
+    /// How each octave goes on from it, and whether that is heard over what was before.
+    course: [[(f32, bool); PARTS]; LOUD],
 }
 
 impl Onset {
@@ -63,6 +71,16 @@ impl Onset {
         decibels(power(other)) - decibels(power(self))
     }
 
+    /// How far the courses of two onsets differ in the mean, apart from their loudness. A room throws back
+    /// the second stroke as it did the first.
+    pub fn strays_from(&self, other: &Self) -> f32 {
+        let ours = self.course.iter().flatten();
+        let pairs = ours.zip(other.course.iter().flatten());
+        let heard = pairs.filter(|((_, is_heard), (_, other))| *is_heard || *other);
+        let differences: Vec<f32> = heard.map(|(one, other)| other.0 - one.0).collect();
+        mean_apart(&differences)
+    }
+
     /// How far the octaves of two onsets differ in the mean, apart from their loudness.
     pub fn unlike(&self, other: &Self) -> f32 {
         let heard = |octave: usize| {
@@ -70,15 +88,20 @@ impl Onset {
             (clear > 3.0).then(|| other.octaves[octave] - self.octaves[octave])
         };
         let differences: Vec<f32> = (0..LOUD).filter_map(heard).collect();
-        #[expect(clippy::cast_precision_loss, reason = "five at most")]
-        let count = differences.len() as f32;
-        if differences.is_empty() {
-            return f32::INFINITY;
-        }
-        let mean = differences.iter().sum::<f32>() / count;
-        let apart = differences.iter().map(|one| (one - mean).abs());
-        apart.sum::<f32>() / count
+        mean_apart(&differences)
     }
+}
+
+/// How far these are from their mean, in the mean.
+fn mean_apart(differences: &[f32]) -> f32 {
+    #[expect(clippy::cast_precision_loss, reason = "forty at most")]
+    let count = differences.len() as f32;
+    if differences.is_empty() {
+        return f32::INFINITY;
+    }
+    let mean = differences.iter().sum::<f32>() / count;
+    let apart = differences.iter().map(|one| (one - mean).abs());
+    apart.sum::<f32>() / count
 }
 
 /// The last looks, and the levels of the room.
@@ -161,6 +184,11 @@ impl Sound {
         (from < to && to <= self.loudness.len()).then(|| decibels(self.mean(from, to)))
     }
 
+    /// How steeply the sound rises at a look.
+    fn steepness(&self, at: usize) -> f32 {
+        self.mean(at, at + 2) / self.mean(at - BEFORE, at).max(SILENCE)
+    }
+
     /// The loudest 20 ms.
     fn loudest(&self, from: usize, to: usize) -> f32 {
         let starts = (from..).step_by(2).take_while(|start| start + HEAD <= to);
@@ -184,6 +212,13 @@ impl Sound {
         if until > self.loudness.len() || self.loudness[at] < before * 2.5 {
             return None;
         }
+        // What pokes out of the noise just before a knock is no part of it: an onset begins where the
+        // rise is steepest.
+        let steepness = self.steepness(at);
+        if (at + 1..=at + STEEPEST).any(|later| self.steepness(later) > steepness * tuning.steeper)
+        {
+            return None;
+        }
         let top = (at..at + 6)
             .max_by(|one, other| self.loudness[*one].total_cmp(&self.loudness[*other]))?;
         let peak = decibels(self.mean(top, top + 2).max(self.mean(top - 1, top + 1)));
@@ -196,6 +231,7 @@ impl Sound {
         let mut octaves = [0.0; OCTAVES.len()];
         let mut clear_of_noise = octaves;
         let mut octaves_rising = 0;
+        let mut course = [[(0.0, false); PARTS]; LOUD];
         let measured = octaves.iter_mut().zip(&mut clear_of_noise);
         for (octave, (level, clear)) in measured.enumerate() {
             let powers = |from, to| self.looks.range(from..to).map(move |look| look[octave]);
@@ -205,6 +241,11 @@ impl Sound {
             *level = decibels((is - was).max(was * 0.1));
             let top = powers(at, at + 6).fold(0.0, f32::max);
             octaves_rising += usize::from(decibels(top) - decibels(was) >= tuning.octave_rise);
+            for (part, course) in course.get_mut(octave).into_iter().flatten().enumerate() {
+                let from = at + part * PART;
+                let is = powers(from, from + PART).sum::<f32>() / 4.0;
+                *course = (decibels((is - was).max(was * 0.5)), is > was * 2.0);
+            }
         }
         let power = |octaves: &[f32]| octaves.iter().map(|level| 10f32.powf(level / 10.0)).sum();
         Some(Onset {
@@ -221,6 +262,7 @@ impl Sound {
             before: self.loudest(quiet_from, at) - peak,
             octaves,
             clear_of_noise,
+            course,
         })
     }
 }

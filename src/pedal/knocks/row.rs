@@ -18,12 +18,23 @@ const RINGING: usize = 40;
 #[derive(Clone, Debug, Default)]
 pub(super) struct Row {
     last: Option<Onset>,
-    /// How many knocks it has.
+    /// How many knocks it has; none where it is not sure yet that the last was one.
     number: u8,
+    /// What the last lacks to be a knock by itself.
+    lacks: f32,
     /// When single knocks came that nothing followed, or where no row could begin.
     strays: VecDeque<usize>,
     /// The last onsets, knocks or not.
     recent: VecDeque<Recent>,
+}
+
+/// A knock of a row.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Taken {
+    /// Which it is, from 1.
+    pub number: u8,
+    /// The first of the row, where only the second made that a knock.
+    pub first: Option<Onset>,
 }
 
 /// An onset that was.
@@ -35,6 +46,13 @@ struct Recent {
     is_of_row: bool,
 }
 
+/// From which look on the next onset counts after this one. What is outdone at once may be the beginning of
+/// a word, and a knock may come on its heels.
+pub(super) fn next_from(onset: &Onset, tuning: &Tuning) -> usize {
+    let is_outdone = onset.stays_top < tuning.outdone;
+    onset.at + if is_outdone { 2 } else { 12 }
+}
+
 impl Row {
     /// The knock before, where one that began in this look would follow it.
     fn before(&self, at: usize, tuning: &Tuning) -> Option<&Onset> {
@@ -42,20 +60,9 @@ impl Row {
         last.filter(|last| at - last.at <= *tuning.gap.end())
     }
 
-    /// From which look on the next onset counts after this one. An onset that is outdone at once,
-    /// while a knock rings, is not the next knock, but that may follow at its heels; and so may a knock
-    /// on a voice that begins.
-    pub fn next_from(&self, onset: &Onset, tuning: &Tuning) -> usize {
-        let rings = self
-            .before(onset.at, tuning)
-            .is_some_and(|last| last.rise > 12.0);
-        let is_outdone = onset.stays_top < if rings { -1.5 } else { tuning.outdone };
-        onset.at + if is_outdone { 2 } else { 12 }
-    }
-
     /// Takes an onset, and gives which knock of its row it is if it is one.
-    pub fn take(&mut self, onset: &Onset, sound: &Sound, tuning: &Tuning) -> Option<u8> {
-        if onset.stays_top >= -1.5 {
+    pub fn take(&mut self, onset: &Onset, sound: &Sound, tuning: &Tuning) -> Option<Taken> {
+        if onset.stays_top >= -1.5 && onset.octaves_rising >= tuning.octaves_rising {
             self.recent.push_back(Recent {
                 at: onset.at,
                 peak: onset.peak,
@@ -69,39 +76,81 @@ impl Row {
             return None;
         }
         let before = self.before(onset.at, tuning).copied();
-        if !is_knock(onset, before.as_ref(), self.doubt(onset.at, tuning), tuning) {
+        let was_sure = self.number > 0;
+        let doubt = self.doubt(onset.at, tuning);
+        let belongs = before
+            .as_ref()
+            .is_some_and(|last| self.belongs(last, onset, sound, tuning));
+        let behind = before.as_ref().filter(|_| was_sure || belongs);
+        let lacks = lacks_fall(onset, behind, tuning).max(0.0) * tuning.lacks_fall
+            + lacks_clearness(onset, doubt, tuning).max(0.0);
+        let is_sure = lacks <= 0.0;
+        if !is_clear(onset, behind, tuning) || lacks > tuning.alike {
             return None;
         }
-        let mut number = 1;
         if let Some(last) = &before {
             let gap = onset.at - last.at;
             let louder = last.louder(onset);
             // What the knock before shook, or its echo.
             let is_of_it = (gap < *tuning.gap.end() && louder < -tuning.same_level)
                 || (gap < *tuning.gap.start() && louder < 3.0);
-            if is_of_it {
+            if was_sure && is_of_it {
                 return None;
             }
-            if self.belongs(last, onset, sound, tuning) {
-                number = self.number.saturating_add(1);
+            let apart =
+                last.strays_from(onset) + louder.abs() * tuning.differs + lacks.max(self.lacks);
+            let is_like_it = apart <= tuning.alike
+                && self.lately(last, tuning.often_for, tuning) < tuning.often_alike;
+            if belongs && ((is_sure && was_sure) || is_like_it) {
+                return Some(self.next(last, onset));
             }
         }
-        if number == 1 && !self.may_begin(onset, tuning) {
-            self.last = None;
-            self.strays.push_back(onset.at);
+        if !self.may_begin(onset, tuning) {
+            // What is softer than the knock before does not part it from the next.
+            let parts = before.is_none_or(|last| last.louder(onset) >= -3.0);
+            if is_sure && parts {
+                self.last = None;
+                self.strays.push_back(onset.at);
+            }
             return None;
         }
-        if let Some(last) = self.last.filter(|_| number == 1 && self.number == 1) {
+        // The parts of a word rise out of one another, the first of a row out of the room.
+        let rise = (0.6 * onset.over_floor).min(tuning.first_rise_most);
+        let lacks = lacks + (rise - onset.rise).max(0.0) * tuning.lacks_rise;
+        if lacks > 0.0 {
+            // A knock that is sure waits for its next one.
+            if before.is_none() || !was_sure {
+                self.last = Some(*onset);
+                self.number = 0;
+                self.lacks = lacks;
+            }
+            return None;
+        }
+        if let Some(last) = self.last.filter(|_| self.number == 1) {
             self.strays.push_back(last.at);
         }
-        if let Some(last) = self.last.filter(|_| number > 1) {
-            let of_row = |one: &&mut Recent| one.at == last.at || one.at == onset.at;
-            let of_row = self.recent.iter_mut().filter(of_row);
-            of_row.for_each(|one| one.is_of_row = true);
-        }
-        self.number = number;
+        self.number = 1;
         self.last = Some(*onset);
-        Some(number)
+        self.lacks = 0.0;
+        Some(Taken {
+            number: 1,
+            first: None,
+        })
+    }
+
+    /// The next knock of the row.
+    fn next(&mut self, last: &Onset, onset: &Onset) -> Taken {
+        let of_row = |one: &&mut Recent| one.at == last.at || one.at == onset.at;
+        let of_row = self.recent.iter_mut().filter(of_row);
+        of_row.for_each(|one| one.is_of_row = true);
+        let first = (self.number == 0).then_some(*last);
+        self.number = self.number.max(1).saturating_add(1);
+        self.last = Some(*onset);
+        self.lacks = 0.0;
+        Taken {
+            number: self.number,
+            first,
+        }
     }
 
     /// How much louder a knock must be since others came alone lately.
@@ -123,56 +172,72 @@ impl Row {
         let softer = last.peak.min(onset.peak);
         let room = 0.5 * last.over_floor.min(onset.over_floor);
         let lull = room.clamp(tuning.lull_least, tuning.lull);
-        let second_half = sound.mean_level(usize::midpoint(last.at, onset.at), onset.at - 2);
+        let gap = onset.at.saturating_sub(last.at);
+        let last_quarter = sound.mean_level(onset.at - gap / 4, onset.at - 2);
         let something_between = self
             .recent
             .iter()
             .any(|one| one.at > last.at + RINGING && one.at < onset.at && one.peak > softer - 3.0);
-        tuning.gap.contains(&(onset.at - last.at))
+        tuning.gap.contains(&gap)
             && last.louder(onset).abs() <= tuning.same_level
             && last.unlike(onset) <= tuning.same_sound
             && !something_between
-            && second_half.is_some_and(|between| softer - between >= lull)
+            && last_quarter.is_some_and(|between| softer - between >= lull)
+    }
+
+    /// How many onsets were as loud as this one lately, in so many looks, but for those of rows.
+    fn lately(&self, onset: &Onset, long: usize, tuning: &Tuning) -> usize {
+        let lately = self.recent.iter().filter(|one| {
+            let is_late = one.at + long > onset.at && one.at + ECHO < onset.at;
+            is_late && one.peak > onset.peak - tuning.as_loud && !one.is_of_row
+        });
+        lately.count()
     }
 
     /// Whether a knock can be the first of a row: before it there was quiet.
     fn may_begin(&self, onset: &Onset, tuning: &Tuning) -> bool {
-        let lately = |long: usize| {
-            let lately = self.recent.iter().filter(|one| {
-                let is_late = one.at + long > onset.at && one.at + ECHO < onset.at;
-                is_late && one.peak > onset.peak - 10.0 && !one.is_of_row
-            });
-            lately.count()
-        };
         onset.before <= -tuning.quiet
-            && onset.rise >= (0.6 * onset.over_floor).min(tuning.first_rise_most)
-            && lately(BUSY_FOR) < tuning.busy
-            && lately(tuning.often_for) < tuning.often
+            && self.lately(onset, BUSY_FOR, tuning) < tuning.busy
+            && self.lately(onset, tuning.often_for, tuning) < tuning.often
     }
 }
 
-/// Whether an onset is a knock by itself. Behind a clear knock less is asked of the next one.
-fn is_knock(onset: &Onset, before: Option<&Onset>, doubt: f32, tuning: &Tuning) -> bool {
-    let clearest = before.map_or(onset.rise, |before| before.rise.max(onset.rise));
-    let stays_top = tuning.stays_top - (clearest - 10.0) / 5.0;
+/// Whether an onset stands out from what was just before it, and is as broad and dull as a knock. Behind a
+/// clear knock less is asked of the next one.
+fn is_clear(onset: &Onset, before: Option<&Onset>, tuning: &Tuning) -> bool {
+    let rise_most = before.map_or(tuning.rise_most, |_| tuning.rise_behind);
+    onset.rise >= tuning.rise.max((0.5 * onset.over_floor).min(rise_most))
+        && onset.octaves_rising >= tuning.octaves_rising
+        && onset.over_floor >= tuning.over_floor
+        && onset.dullness >= tuning.dullness_least
+}
+
+/// How much louder an onset would be over what the room seldom passes to be a knock by itself, in decibels.
+fn lacks_clearness(onset: &Onset, doubt: f32, tuning: &Tuning) -> f32 {
     let apart = onset.over_floor - onset.over_ceiling;
     let swing = ((apart - tuning.swing_from) * tuning.swing_by).clamp(0.0, tuning.swing);
-    let sum = onset.fall + onset.concentration + onset.stays_top;
-    let is_clear = onset.over_floor > tuning.clear;
-    let clear_fall = if apart > tuning.among {
+    tuning.over_ceiling + swing + doubt - onset.over_ceiling
+}
+
+/// How much an onset lacks in its course to be a knock by itself, in decibels: a knock comes at once, and
+/// falls. Nothing, or less, where it is one.
+fn lacks_fall(onset: &Onset, before: Option<&Onset>, tuning: &Tuning) -> f32 {
+    let clearest = before.map_or(onset.rise, |before| before.rise.max(onset.rise));
+    let stays_top = tuning.stays_top - (clearest - 10.0) / 5.0;
+    let lacks = (tuning.dullness - onset.dullness)
+        .max(tuning.fall - onset.fall)
+        .max(tuning.concentration - onset.concentration)
+        .max(stays_top.clamp(tuning.stays_top_least, tuning.stays_top) - onset.stays_top);
+    if onset.over_floor <= tuning.clear {
+        return lacks;
+    }
+    let clear_fall = if onset.over_floor - onset.over_ceiling > tuning.among {
         tuning.among_fall
     } else {
         tuning.clear_fall
     };
-    let rise_most = before.map_or(tuning.rise_most, |_| tuning.rise_behind);
-    let is_no_string = onset.fall >= clear_fall && sum >= tuning.clear_sum;
-    onset.rise >= tuning.rise.max((0.5 * onset.over_floor).min(rise_most))
-        && onset.octaves_rising >= tuning.octaves_rising
-        && onset.fall >= tuning.fall
-        && onset.concentration >= tuning.concentration
-        && onset.stays_top >= stays_top.clamp(tuning.stays_top_least, tuning.stays_top)
-        && onset.over_ceiling >= tuning.over_ceiling + swing + doubt
-        && onset.over_floor >= tuning.over_floor
-        && onset.dullness >= tuning.dullness
-        && (!is_clear || is_no_string)
+    let sum = onset.fall + onset.concentration + onset.stays_top;
+    lacks
+        .max(clear_fall - onset.fall)
+        .max(tuning.clear_sum - sum)
 }

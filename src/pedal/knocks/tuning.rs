@@ -38,6 +38,9 @@ pub struct Tuning {
     /// Looks before anything is taken for a knock: in four seconds it is known what the room is
     /// full of, such as rain.
     pub learns_for: usize,
+    /// An onset is left alone where within 20 ms it rises more steeply by this factor: what pokes out of
+    /// the noise just before a knock is no part of it.
+    pub steeper: f32,
     /// An onset rises by this over the 30 ms before it; a knock 6 dB over noise still does.
     pub rise: f32,
     /// A knock is broad: so many octaves rise by [`Tuning::octave_rise`].
@@ -52,6 +55,17 @@ pub struct Tuning {
     /// By how much nothing in the 70 ms after its first 15 ms is louder: a word grows, a knock
     /// does not. The clearer the rise, the less is asked.
     pub stays_top: f32,
+    /// What is clear of the room, and lacks some of its fall, may be a knock for all that: a hard room can
+    /// throw back more than comes straight. It is one where another of its row goes on as it does: a room
+    /// throws back both alike, but no two syllables are. How far the courses of the two differ, in the
+    /// mean, with [`Tuning::differs`] and [`Tuning::lacks_fall`], comes to no more than this then.
+    pub alike: f32,
+    /// How much it counts for [`Tuning::alike`] that one is louder.
+    pub differs: f32,
+    /// How much what it lacks counts for [`Tuning::alike`].
+    pub lacks_fall: f32,
+    /// The same for what the first of a row lacks of [`Tuning::first_rise_most`].
+    pub lacks_rise: f32,
     /// The least of [`Tuning::stays_top`].
     pub stays_top_least: f32,
     /// Over the level that the last seconds seldom pass (nine tenths of them are below).
@@ -73,6 +87,8 @@ pub struct Tuning {
     /// The four octaves below 2 kHz over those above: a knuckle is soft. A clap of hollow hands
     /// passes; pins, keys of a keyboard and fingernails do not.
     pub dullness: f32,
+    /// The least of it, where another of its row is like it.
+    pub dullness_least: f32,
     /// Where an onset is this far over the floor, nothing hides what it is: then
     /// [`Tuning::clear_fall`] and [`Tuning::clear_sum`] are asked too, which plucked strings miss.
     pub clear: f32,
@@ -107,19 +123,24 @@ pub struct Tuning {
     pub same_level: f32,
     /// How far the octaves of the two may differ, in the mean, apart from their loudness.
     pub same_sound: f32,
-    /// Between two knocks it is so much quieter than either, in the second half of the gap; less
-    /// where the noise leaves no room for it.
+    /// Between two knocks it is so much quieter than either, in the last quarter of the gap, when the first
+    /// has rung; less where the noise leaves no room for it.
     pub lull: f32,
     /// The least of [`Tuning::lull`].
     pub lull_least: f32,
     /// An onset that is outdone by this soon after is the beginning of a word, and a knock may come
     /// on its heels; one that is not, or by less, is over before the next is looked for.
     pub outdone: f32,
-    /// Onsets within 10 dB of a knock in the second and a half before it, but for those of rows: with so
+    /// An onset that is softer than a knock by no more than this counts for [`Tuning::busy`] and
+    /// [`Tuning::often`]: drops from one tap differ by as much.
+    pub as_loud: f32,
+    /// Onsets that are as loud as a knock in the second and a half before it, but for those of rows: with so
     /// many it is rain, typing or a drum, and no row begins.
     pub busy: usize,
     /// So many in the time of [`Tuning::often_for`] are drops that fall now and then.
     pub often: usize,
+    /// So many are enough of them where a row is only taken because its knocks are alike: drops are too.
+    pub often_alike: usize,
     /// Five seconds.
     pub often_for: usize,
 }
@@ -130,21 +151,27 @@ impl Default for Tuning {
             judged_after: 34,
             notices_from: 400,
             learns_for: 1500,
+            steeper: 1.2,
             rise: 6.0,
             octaves_rising: 2,
             octave_rise: 5.0,
             fall: -1.5,
             concentration: -8.0,
             stays_top: -0.8,
+            alike: 3.3,
+            differs: 0.25,
+            lacks_fall: 0.25,
+            lacks_rise: 0.25,
             stays_top_least: -3.0,
             over_ceiling: 5.2,
-            swing: 6.0,
+            swing: 5.0,
             swing_from: 0.6,
             swing_by: 1.5,
             doubt: 2.5,
             doubts_for: 12_000,
             over_floor: 6.5,
             dullness: 7.0,
+            dullness_least: 4.5,
             clear: 18.0,
             clear_fall: 1.0,
             among: 14.0,
@@ -157,12 +184,14 @@ impl Default for Tuning {
             quiet_for: 120,
             gap: 48..=200,
             same_level: 10.0,
-            same_sound: 7.0,
+            same_sound: 6.1,
             lull: 6.0,
             lull_least: 3.5,
             outdone: -8.0,
+            as_loud: 12.0,
             busy: 3,
             often: 7,
+            often_alike: 3,
             often_for: 2000,
         }
     }
