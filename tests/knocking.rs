@@ -4,10 +4,11 @@
 use std::time::Duration;
 
 use marlinspeak::guide::{Place, Plan};
-use marlinspeak::pedal::{Input, InputEvent, Intent, Press, Transition};
-use marlinspeak::session::{Effect, InHand, Session, Wishes};
+use marlinspeak::pedal::{EarNews, Input, InputEvent, Intent, Knock, Press, Transition};
+use marlinspeak::session::{Effect, Event, InHand, Session, Wishes};
 use marlinspeak::settings::Settings;
-use marlinspeak::words::Words;
+use marlinspeak::voice::Cue;
+use marlinspeak::words::{Spoken, Words};
 
 /// A session with a tie in hand, and the time.
 struct Bench {
@@ -87,6 +88,33 @@ fn two_knocks_go_on_at_once_and_three_say_it_again_where_it_was() {
     bench.knocks(2);
     assert_ne!(bench.place(), stands);
     assert!(bench.kept().1 > kept.1 + 20.0, "{:?}", bench.kept());
+}
+
+#[test]
+fn the_voice_goes_on_until_the_second_knock_and_a_cue_answers_that() {
+    let mut bench = Bench::new(Settings::default());
+    let first = EarNews::Knock(Knock {
+        at: Duration::from_secs(9),
+        number: 1,
+        over_room: 20.0,
+    });
+    let here = Spoken::default();
+    bench
+        .session
+        .hear(Event::Ear(first), &here, Duration::from_secs(9));
+    let effects = bench.session.effects();
+    let is_heard =
+        |effect: &Effect| matches!(effect, Effect::Hush | Effect::Say(_) | Effect::Cue(..));
+    assert!(!effects.iter().any(is_heard), "the voice is cut off by one");
+    bench.input(2, Transition::Down);
+    let effects = bench.session.effects();
+    let is_cue = |effect: &Effect| matches!(effect, Effect::Cue(Cue::Next, _));
+    assert!(effects.iter().any(is_cue), "no cue answers the second");
+    assert!(
+        effects
+            .iter()
+            .any(|effect| matches!(effect, Effect::Say(_)))
+    );
 }
 
 #[test]
