@@ -302,7 +302,6 @@ fn room() -> Vec<f32> {
 }
 
 #[test]
-#[ignore = "two of twelve alignments of such a mixture lost a row offline: run it by name"]
 fn a_whole_tie_by_knocks_while_the_voice_speaks() {
     let bench = Bench::open();
     let air = bench.sounds();
