@@ -7,7 +7,7 @@
 # make check      formatting, lints and documentation
 # make bench      speed and memory, as one table; make bench-parts for what is behind it
 # make twice      builds what is handed on twice and compares the two
-# make soak       two hundred power cuts while presses arrive
+# make soak       two hundred power cuts while presses arrive, and the knocks that were held out
 #
 # On Debian and its kin each target installs the system packages that it finds missing.
 
@@ -112,6 +112,7 @@ bench-parts: build-packages
 
 soak: test-packages
 	CUTS=200 $(CARGO) test $(TESTED) --test keeping no_power_cut
+	$(CARGO) test $(TESTED) --test knocks of_what_was_held_out_98 -- --ignored
 
 # Writes the pictured screens and the told scripts anew. Look at the screens and
 # read the scripts through before committing them.

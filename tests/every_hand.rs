@@ -483,6 +483,8 @@ fn escape_asks_before_it_throws_away_what_was_typed_into_the_log() {
     let folder = TempDir::new().unwrap();
     let mut desk = at_the_log(&folder);
     desk.type_in("blue braid");
+    desk.press(Named::Tab);
+    desk.type_in("4 mm");
     desk.press(Named::Escape);
     assert!(
         desk.hands

@@ -99,6 +99,18 @@ impl Home {
         told
     }
 
+    /// That the file a command says it made is the one that it makes where nothing fails.
+    fn is_whole(&self, args: &[&str], made: &[String]) {
+        let Some(out) = args.iter().position(|arg| *arg == "--out") else {
+            return;
+        };
+        let read = || fs::read(args[out + 1]).unwrap();
+        let found = read();
+        self.renew(args, made);
+        self.succeeds(args);
+        assert!(found == read(), "{args:?} made half a file");
+    }
+
     pub fn made(&self) -> Vec<String> {
         let files = fs::read_dir(self.data()).unwrap();
         let names = files.map(|file| file.unwrap().file_name().into_string().unwrap());
@@ -181,6 +193,7 @@ fn every_command_that_writes_tells_what_the_disk_refuses_and_leaves_all_as_it_wa
             let errors = errors.join("\n");
             if output.status.success() {
                 assert_eq!(errors, "", "{call} {args:?}");
+                home.is_whole(&args, &made);
                 home.renew(&args, &made);
                 continue;
             }
