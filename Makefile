@@ -50,7 +50,7 @@ WITHOUT_PATHS = --remap-path-prefix=$(CARGO_PLACE)=/cargo --remap-path-prefix=$(
 	--remap-path-prefix=$(shell rustc --print sysroot)=/rust
 
 release: build-packages
-	CARGO_ENCODED_RUSTFLAGS= RUSTFLAGS="$(WITHOUT_PATHS)" \
+	env -u CARGO_ENCODED_RUSTFLAGS RUSTFLAGS="$(WITHOUT_PATHS)" \
 		$(CARGO) build --release --locked --target-dir $(TARGET)/dist
 	@! grep -aq -e "$(CARGO_PLACE)" -e "$(CURDIR)" $(BINARY) || { echo "The program holds a path of this machine."; exit 1; }
 

@@ -555,6 +555,34 @@ fn what_is_drawn_up_last_is_told_the_last_time() {
     }
 }
 
+/// A broad knot holds an end under two crossings, but no end is sent farther than it reaches.
+#[test]
+fn an_end_is_held_twice_where_it_is_long_enough() {
+    let held = |tail: f64| -> Vec<usize> {
+        let mut setup = Setup::new(Tube::plain(mm(40.0)), Cord::new(mm(3.0)));
+        setup.allowances.standing_tail = mm(tail);
+        setup.finish = Some(Finish {
+            around: Ground::Round(mm(32.0)),
+            open_to: None,
+        });
+        let tucks = steps(&plan(["5", "7", "2"], setup)).into_iter();
+        let tucks = tucks.filter_map(|step| match step.what {
+            What::Finish(finish) => match finish.task {
+                FinishTask::Tuck(tuck) => Some(tuck),
+                _ => None,
+            },
+            _ => None,
+        });
+        let unders = |tuck: marlinspeak::guide::Tuck| {
+            let crossings = tuck.crossings.iter();
+            crossings.filter(|crossing| !crossing.over).count()
+        };
+        tucks.map(unders).collect()
+    };
+    assert_eq!(held(150.0), [2, 2]);
+    assert_eq!(held(40.0), [1, 1]);
+}
+
 /// Whoever chose a knot opened to a length must not draw it as tight as it goes.
 #[test]
 fn how_wide_an_open_knot_is_left_is_told_and_stands_on_its_card() {
@@ -577,7 +605,7 @@ fn how_wide_an_open_knot_is_left_is_told_and_stands_on_its_card() {
         told.push(words.card_after(&script).join(" "));
         let stops = told
             .iter()
-            .filter(|told| told.contains("Stop when it is 50"));
+            .filter(|told| told.contains("Stop when the knot is 50"));
         (
             stops.count(),
             told.iter()

@@ -342,9 +342,9 @@ finish-say-teach = { $task ->
         } { $under ->
             [yes] { $order } Zieh es stramm. Wo es herauskommt, schneidest du es später ab.
            *[no] Steck es unter der ersten Schnur durch, die Platz lässt. Wo es herauskommt, schneidest du es später ab.
-        } Durchstecken heißt: das Ende unter den Schnüren durchschieben, wo der Marlspieker den Weg öffnet. { $end ->
+        } Durchstecken heißt: das Ende unter den Schnüren durchschieben; den Weg öffnest du { -with-the-pick }. { $end ->
             [standing] { "" }
-           *[working] Es folgt den anderen noch einmal, bis sie zum ersten Mal untertauchen.
+           *[working] Es folgt den anderen noch einmal, drüber und drunter wie sie.
         }
         [join] { $strands ->
             [one] { "" }

@@ -202,7 +202,7 @@ join-told = { $step ->
            *[no] , und ein Tropfen Leim hält jedes.
         } Weiter geht mit dem Knoten fort.
     }
-join-where = Du setzt gerade eine neue Schnur an: Schritt { $step } von { $steps }.
+join-where = Du steckst gerade eine neue Schnur an: Schritt { $step } von { $steps }.
 join-noted = Die neue Schnur ist vermerkt.
 join-nothing-laid = Von dieser Schnur liegt noch keine Bahn: fang mit einer anderen neu an.
 join-off-the-pins = Der Knoten kommt von den { -pins-dat }: jetzt wird keine Schnur mehr angesteckt.

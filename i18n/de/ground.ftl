@@ -45,9 +45,9 @@ fair-way-show = { $way ->
 
 # Ein Knoten, der nicht so stramm wird, wie es geht. Argumente wie im Englischen.
 fair-open-say = { $way ->
-        [ball] Hör auf, wenn er { $width } breit ist, an der Kugel entlang gemessen: Strammer deckt er weniger.
+        [ball] Hör auf, wenn der Knoten { $width } breit ist, an der Kugel entlang gemessen: Strammer deckt er weniger.
         [mat] Hör auf, wenn der Ring { $width } breit ist: Strammer deckt er weniger.
-       *[other] Hör auf, wenn er { $width } breit ist, von Rand zu Rand: Strammer deckt er weniger.
+       *[other] Hör auf, wenn der Knoten { $width } breit ist, von Rand zu Rand: Strammer deckt er weniger.
     }
 fair-open-show = { $way ->
         [ball] Aufhören bei { $width } Breite, an der Kugel entlang

@@ -354,9 +354,9 @@ finish-say-teach = { $task ->
         } side. { $under ->
             [yes] { $order } Pull it snug. Where it comes out, it will be cut.
            *[no] Tuck it under the first cord that will take it. Where it comes out, it will be cut.
-        } To tuck is to push the end under, where the pick opens the way. { $end ->
+        } To tuck is to push the end under, opening the way { -with-the-pick }. { $end ->
             [standing] { "" }
-           *[working] It follows the others once more, as far as the first place where they go under.
+           *[working] It follows the others once more, over and under as they go.
         }
         [join] { $strands ->
             [one] { "" }

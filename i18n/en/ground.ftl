@@ -49,9 +49,9 @@ fair-way-show = { $way ->
 
 # A knot that is not drawn up as tight as it goes. $way as above, or none. $width: how wide it is left, rim to rim.
 fair-open-say = { $way ->
-        [ball] Stop when it is { $width } wide, measured along the ball: tighter, it covers less.
+        [ball] Stop when the knot is { $width } wide, measured along the ball: tighter, it covers less.
         [mat] Stop when the ring is { $width } wide: tighter, it covers less.
-       *[other] Stop when it is { $width } wide, from edge to edge: tighter, it covers less.
+       *[other] Stop when the knot is { $width } wide, from edge to edge: tighter, it covers less.
     }
 fair-open-show = { $way ->
         [ball] Stop at { $width } wide, along the ball

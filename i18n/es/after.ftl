@@ -248,9 +248,9 @@ finish-say = { $task ->
         } { $end ->
             [standing] La cola, el extremo que dejaste al empezar,
            *[working] El chicote de trabajo
-        } está en el seno { $pin } { -of-bottom }. Deshaz el nudo, si tiene uno, y { $end ->
-            [standing] llévala
-           *[working] llévalo
+        } está en el seno { $pin } { -of-bottom }. Si tiene un nudo, deshazlo; luego lleva { $end ->
+            [standing] la cola
+           *[working] el chicote
         } hacia el seno { $top } { -of-top }, junto { $cords ->
             [one] al cabo { -that-rises } hasta allí,
            *[other] a los { $cords } cabos { -that-rise } hasta allí,
@@ -336,9 +336,9 @@ finish-say-teach = { $task ->
         } { $end ->
             [standing] La cola, el extremo que dejaste al empezar,
            *[working] El chicote de trabajo
-        } está en el seno { $pin } { -of-bottom }. Deshaz el nudo, si tiene uno, y { $end ->
-            [standing] llévala
-           *[working] llévalo
+        } está en el seno { $pin } { -of-bottom }. Si tiene un nudo, deshazlo; luego lleva { $end ->
+            [standing] la cola
+           *[working] el chicote
         } hacia el seno { $top } { -of-top }, junto { $cords ->
             [one] al cabo { -that-rises } hasta allí,
            *[other] a los { $cords } cabos { -that-rise } hasta allí,
@@ -354,9 +354,9 @@ finish-say-teach = { $task ->
                 [standing] Métela
                *[working] Mételo
             } por debajo del primer cabo que lo admita. Se cortará donde sale.
-        } Meter un chicote es empujarlo por debajo, por donde el pasador abre camino. { $end ->
+        } Meter un chicote es empujarlo por debajo, abriendo camino { -with-the-pick }. { $end ->
             [standing] { "" }
-           *[working] Sigue a los demás una vez más, hasta el primer sitio en que pasan por debajo.
+           *[working] Sigue a los demás una vez más, por encima y por debajo como ellos.
         }
         [join] { $strands ->
             [one] { "" }
@@ -399,7 +399,7 @@ finish-show-note = { $task ->
             [top] { -lane-top }
            *[bottom] { -lane-bottom }
         }{ $under ->
-            [yes] . Déjalo largo: se corta más tarde
+            [yes] . Aún no se corta: eso viene después
            *[no] , por debajo del primer cabo que lo admita
         }
         [join] Entre el seno { $pin } { -of-bottom } y el { $top } { -of-top }, fila { $row }. Los dos extremos están en su cruce

@@ -45,9 +45,9 @@ fair-way-show = { $way ->
 
 # Un nudo que no se aprieta del todo. Argumentos como en inglés.
 fair-open-say = { $way ->
-        [ball] Para cuando tenga { $width } de ancho, medido a lo largo de la bola: más apretado cubre menos.
-        [mat] Para cuando el anillo tenga { $width } de ancho: más apretado cubre menos.
-       *[other] Para cuando tenga { $width } de ancho, de borde a borde: más apretado cubre menos.
+        [ball] Detente cuando el nudo tenga { $width } de ancho, medido a lo largo de la bola: más apretado cubre menos.
+        [mat] Detente cuando el anillo tenga { $width } de ancho: más apretado cubre menos.
+       *[other] Detente cuando el nudo tenga { $width } de ancho, de borde a borde: más apretado cubre menos.
     }
 fair-open-show = { $way ->
         [ball] Hasta { $width } de ancho, a lo largo de la bola

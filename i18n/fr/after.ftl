@@ -267,7 +267,7 @@ finish-say = { $task ->
         } { $end ->
             [standing] Le dormant, laissé au départ,
            *[working] Le courant, le bout libre,
-        } est à la { -bottom-bight } { $pin }. Défaites-y le nœud, s’il en a un, et menez-le vers la { -top-bight } { $top }, le long { $cords ->
+        } est à la { -bottom-bight } { $pin }. S’il porte un nœud, défaites-le ; menez ensuite ce bout vers la { -top-bight } { $top }, le long { $cords ->
             [one] du cordon
            *[other] des { $cords } cordons
         } qui y { $cords ->
@@ -352,7 +352,7 @@ finish-say-teach = { $task ->
         } { $end ->
             [standing] Le dormant, laissé au départ,
            *[working] Le courant, le bout libre,
-        } est à la { -bottom-bight } { $pin }. Défaites-y le nœud, s’il en a un, et menez-le vers la { -top-bight } { $top }, le long { $cords ->
+        } est à la { -bottom-bight } { $pin }. S’il porte un nœud, défaites-le ; menez ensuite ce bout vers la { -top-bight } { $top }, le long { $cords ->
             [one] du cordon
            *[other] des { $cords } cordons
         } qui y { $cords ->
@@ -367,9 +367,9 @@ finish-say-teach = { $task ->
         } { $under ->
             [yes] { $order } Ajustez-le. Là où il ressort, il sera coupé.
            *[no] Glissez-le sous le premier cordon qui s’y prête. Là où il ressort, il sera coupé.
-        } Rentrer un bout, c’est le pousser sous les cordons, là où l’épissoir ouvre le chemin. { $end ->
+        } Rentrer un bout, c’est le pousser sous les cordons, en ouvrant le chemin { -with-the-pick }. { $end ->
             [standing] { "" }
-           *[working] Il suit les autres encore une fois, jusqu’au premier endroit où ils passent sous.
+           *[working] Il suit les autres encore une fois, dessus et dessous comme eux.
         }
         [join] { $strands ->
             [one] { "" }

@@ -196,7 +196,7 @@ join-told = { $step ->
            *[no] , et une goutte de colle tient chacune.
         } Suivant reprend le nœud.
     }
-join-where = Vous raboutez un nouveau cordon : étape { $step } sur { $steps }.
+join-where = Vous raccordez un cordon neuf : étape { $step } sur { $steps }.
 join-noted = Le cordon neuf est noté.
 join-nothing-laid = Aucun trajet de ce cordon n’est encore en place : recommencez avec un autre.
 join-off-the-pins = Le nœud quitte ses { -pins } : on ne raccorde plus de cordon.

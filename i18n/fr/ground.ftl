@@ -45,9 +45,9 @@ fair-way-show = { $way ->
 
 # Un nœud qui n’est pas serré à fond. Arguments comme en anglais.
 fair-open-say = { $way ->
-        [ball] Arrêtez quand il fait { $width } de large, le long de la boule : plus serré, il couvre moins.
+        [ball] Arrêtez quand le nœud fait { $width } de large, le long de la boule : plus serré, il couvre moins.
         [mat] Arrêtez quand l’anneau fait { $width } de large : plus serré, il couvre moins.
-       *[other] Arrêtez quand il fait { $width } de large, d’un bord à l’autre : plus serré, il couvre moins.
+       *[other] Arrêtez quand le nœud fait { $width } de large, d’un bord à l’autre : plus serré, il couvre moins.
     }
 fair-open-show = { $way ->
         [ball] Jusqu’à { $width } de large, le long de la boule

@@ -83,7 +83,7 @@ pub fn button(event: &mouse::Event) -> Option<InputEvent> {
     })
 }
 
-/// The sign that Shift or `AltGr` makes of a key, such as "?" or, on many keyboards, "[" and the digits; a letter is
+/// The sign that Shift or `AltGr` makes of a key, as X11 and Wayland tell it, such as "?" or, on many keyboards, "[" and the digits; a letter is
 /// the same key with Shift or without.
 fn sign_or_key<'e>(key: &'e Key, modified: &'e Key) -> &'e Key {
     match modified {

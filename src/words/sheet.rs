@@ -174,7 +174,10 @@ impl Words {
             let args = fair_open_args(fair, fair.left_open?);
             Some(self.text("fair-open-say", &args))
         });
-        let fairing = open.map_or(fairing.clone(), |open| format!("{fairing} {open}"));
+        let fairing = match open {
+            Some(open) => format!("{fairing} {open}"),
+            None => fairing,
+        };
         vec![lift, fairing, finish]
     }
 

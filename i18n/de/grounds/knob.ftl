@@ -54,7 +54,7 @@ rig-strip-say = { $rim ->
                *[right] rechts
             } als { -bottom-pin } 1, auf halbem Weg zu { -bottom-pin } 2.
         }
-       *[bottom] Kleb ein schmales Band einmal herum, um den unteren Teil der Kugel, Länge { $length }, schneide seinen Rand ein, wo er absteht, mit einem Strich alle { $pitch }: Das sind { $pins } Fuß-Striche.
+       *[bottom] Kleb ein schmales Band einmal herum, um den unteren Teil der Kugel, Länge { $length }, schneide seinen Rand ein, wo er absteht, und mach alle { $pitch } einen Strich darauf: Das sind { $pins } Fuß-Striche.
     }
 rig-strip-say-brief = { $rim ->
         [top] Kleb ein zweites Band { $spacing } darüber, an der Kugel entlang, mit einem Strich alle { $pitch }: Das sind { $pins } { -top-pins-nom }. { $shift ->
@@ -64,7 +64,7 @@ rig-strip-say-brief = { $rim ->
                *[right] rechts
             } als { -bottom-pin } 1, auf halbem Weg zu { -bottom-pin } 2.
         }
-       *[bottom] Kleb ein schmales Band einmal herum, um den unteren Teil der Kugel, Länge { $length }, schneide seinen Rand ein, wo er absteht, mit einem Strich alle { $pitch }: Das sind { $pins } Fuß-Striche.
+       *[bottom] Kleb ein schmales Band einmal herum, um den unteren Teil der Kugel, Länge { $length }, schneide seinen Rand ein, wo er absteht, und mach alle { $pitch } einen Strich darauf: Das sind { $pins } Fuß-Striche.
     }
 rig-strip-say-teach = { $rim ->
         [top] Kleb ein zweites Band { $spacing } darüber, an der Kugel entlang, mit einem Strich alle { $pitch }: Das sind { $pins } { -top-pins-nom }. { $shift ->
@@ -74,7 +74,7 @@ rig-strip-say-teach = { $rim ->
                *[right] rechts
             } als { -bottom-pin } 1, auf halbem Weg zu { -bottom-pin } 2.
         }
-       *[bottom] Kleb ein schmales Band einmal herum, um den unteren Teil der Kugel, Länge { $length }, schneide seinen Rand ein, wo er absteht, mit einem Strich alle { $pitch }: Das sind { $pins } Fuß-Striche.
+       *[bottom] Kleb ein schmales Band einmal herum, um den unteren Teil der Kugel, Länge { $length }, schneide seinen Rand ein, wo er absteht, und mach alle { $pitch } einen Strich darauf: Das sind { $pins } Fuß-Striche.
     } Ein Band, das genau einmal herumgeht, hat seine Striche in gleichen Abständen.
 rig-strip-show = { $rim ->
         [top] { -top-pins-nom } { $spacing } darüber, an der Kugel entlang

@@ -47,7 +47,7 @@ rig-strip-say = { $rim ->
                *[right] droite
             } du { -bottom-pin } 1, à mi-chemin du 2.
         }
-       *[bottom] Collez un ruban étroit d’un tour complet autour du bas de la boule, { $length } de long, entaillez-en le bord là où il se soulève, avec un repère tous les { $pitch } : ce sont les { $pins } { -bottom-pins }.
+       *[bottom] Collez un ruban étroit d’un tour complet autour du bas de la boule, { $length } de long, entaillez-en le bord là où il se soulève, et tracez-y un repère tous les { $pitch } : ce sont les { $pins } { -bottom-pins }.
     }
 rig-strip-say-brief = { $rim ->
         [top] Collez un second ruban à { $spacing } au-dessus, le long de la boule, avec un repère tous les { $pitch } : ce sont les { $pins } { -top-pins }. { $shift ->
@@ -57,7 +57,7 @@ rig-strip-say-brief = { $rim ->
                *[right] droite
             } du { -bottom-pin } 1, à mi-chemin du 2.
         }
-       *[bottom] Collez un ruban étroit d’un tour complet autour du bas de la boule, { $length } de long, entaillez-en le bord là où il se soulève, avec un repère tous les { $pitch } : ce sont les { $pins } { -bottom-pins }.
+       *[bottom] Collez un ruban étroit d’un tour complet autour du bas de la boule, { $length } de long, entaillez-en le bord là où il se soulève, et tracez-y un repère tous les { $pitch } : ce sont les { $pins } { -bottom-pins }.
     }
 rig-strip-say-teach = { $rim ->
         [top] Collez un second ruban à { $spacing } au-dessus, le long de la boule, avec un repère tous les { $pitch } : ce sont les { $pins } { -top-pins }. { $shift ->
@@ -67,7 +67,7 @@ rig-strip-say-teach = { $rim ->
                *[right] droite
             } du { -bottom-pin } 1, à mi-chemin du 2.
         }
-       *[bottom] Collez un ruban étroit d’un tour complet autour du bas de la boule, { $length } de long, entaillez-en le bord là où il se soulève, avec un repère tous les { $pitch } : ce sont les { $pins } { -bottom-pins }.
+       *[bottom] Collez un ruban étroit d’un tour complet autour du bas de la boule, { $length } de long, entaillez-en le bord là où il se soulève, et tracez-y un repère tous les { $pitch } : ce sont les { $pins } { -bottom-pins }.
     } Le ruban fait juste un tour : ses repères sont donc à des distances égales.
 rig-strip-show = { $rim ->
         [top] Repères de tête à { $spacing }, le long de la boule
