@@ -7,6 +7,9 @@ use super::onset::{Onset, Sound};
 use super::row::{self, Row};
 use super::tuning::{LOOK, Tuning};
 
+/// A knock and what a room makes of it are no part of the levels of the room, for so many looks: 300 ms.
+const RINGS_FOR: usize = 120;
+
 /// One knock.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Knock {
@@ -84,7 +87,7 @@ impl RowDetector {
         let Some(taken) = self.row.take(&onset, &self.sound, &self.tuning) else {
             return;
         };
-        self.sound.leave_out_until(onset.at + 120);
+        self.sound.leave_out_until(onset.at + RINGS_FOR);
         let begins = taken.number == 1 || taken.first.is_some();
         if let Some((_, before)) = self.over_at
             && begins

@@ -56,9 +56,16 @@ impl Octaves {
         let look = self.sum.map(|sum| sum / taken as f32 + SILENCE);
         self.taken = 0;
         self.sum = Look::default();
+        for (high, low) in self.filters.iter_mut().flatten() {
+            high.settle();
+            low.settle();
+        }
         Some(look)
     }
 }
+
+/// What is left of a sound when nothing is, a part of full scale: 300 dB below it.
+const NOTHING: f32 = 1e-15;
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 enum Passes {
@@ -100,6 +107,17 @@ impl Filter {
         self.state[1] = third * sample - self.back[1] * passed;
         passed
     }
+
+    /// Comes to rest when next to nothing is left of what it has passed. Behind a microphone that is muted
+    /// it would go on with ever smaller numbers, and a processor takes many times as long for such as are
+    /// smaller than 1e-38.
+    fn settle(&mut self) {
+        for state in &mut self.state {
+            if state.abs() < NOTHING {
+                *state = 0.0;
+            }
+        }
+    }
 }
 
 #[cfg(test)]
@@ -122,6 +140,22 @@ mod tests {
                 let loudest = (0..5).max_by(|one, other| last[*one].total_cmp(&last[*other]));
                 assert_eq!(loudest, Some(octave), "{tone} Hz at {rate}: {last:?}");
             }
+        }
+    }
+
+    #[test]
+    fn the_filters_come_to_rest_behind_a_muted_microphone() {
+        for rate in [8_000, 48_000, 96_000] {
+            let mut octaves = Octaves::new(rate);
+            for at in 0..rate {
+                octaves.take(if at % 7 < 3 { 0.5 } else { -0.5 });
+            }
+            for _ in 0..rate {
+                octaves.take(0.0);
+            }
+            let filters = octaves.filters.iter().flatten();
+            let states = filters.flat_map(|(high, low)| [high.state, low.state]);
+            assert!(states.flatten().all(|state| state == 0.0), "{octaves:?}");
         }
     }
 

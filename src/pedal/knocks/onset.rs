@@ -14,6 +14,14 @@ const KEPT: usize = 512;
 const BEFORE: usize = 12;
 /// The first part of an onset, in looks: 20 ms.
 const HEAD: usize = 8;
+/// What comes after that and is held against it, in looks: 50 ms.
+const TAIL: usize = 20;
+/// Within so many looks an onset comes to its top: 15 ms.
+const TOP: usize = 6;
+/// From so many looks after its top it has fallen, if it is a knock: 45 ms.
+const FALLEN: usize = 18;
+/// An onset is looked into where a look is so many times as loud as the 30 ms before: 4 dB.
+const POKES_OUT: f32 = 2.5;
 /// Within so many looks an onset begins where it is steepest: 20 ms.
 const STEEPEST: usize = 8;
 /// How late levels are learnt, in looks: after an onset was judged, which is no part of the room.
@@ -38,7 +46,7 @@ pub(super) struct Onset {
     pub octaves_rising: usize,
     /// By how much it has fallen after 45 to 85 ms.
     pub fall: f32,
-    /// Its first 20 ms against the 65 ms after them.
+    /// Its first 20 ms against the 50 ms after them.
     pub concentration: f32,
     /// By how much its peak is over all that follows.
     pub stays_top: f32,
@@ -178,6 +186,19 @@ impl Sound {
         self.loudness.range(from..to).sum::<f32>() / (to - from) as f32
     }
 
+    /// How much a stretch of so many looks has over this level in each of them, all together.
+    #[expect(clippy::cast_precision_loss, reason = "a dozen")]
+    fn sum_over(&self, level: f32, from: usize, long: usize) -> f32 {
+        (self.mean(from, from + long) - level) * long as f32
+    }
+
+    /// The mean power in one octave.
+    #[expect(clippy::cast_precision_loss, reason = "a dozen")]
+    fn power(&self, octave: usize, from: usize, to: usize) -> f32 {
+        let powers = self.looks.range(from..to).map(|look| look[octave]);
+        powers.sum::<f32>() / (to - from) as f32
+    }
+
     /// The mean loudness from one look to another, by their numbers.
     pub fn mean_level(&self, from: usize, to: usize) -> Option<f32> {
         let (from, to) = (from.checked_sub(self.first)?, to.checked_sub(self.first)?);
@@ -198,8 +219,8 @@ impl Sound {
 
     /// The number of the look that can be judged now, if there is one.
     pub fn ripe(&self, tuning: &Tuning) -> Option<usize> {
-        let is_known = self.seen() > tuning.notices_from.max(200 + tuning.judged_after);
-        is_known.then(|| self.seen() - 1 - tuning.judged_after)
+        let ripe = self.seen().checked_sub(1 + tuning.judged_after);
+        ripe.filter(|_| self.seen() > tuning.notices_from)
     }
 
     /// What begins in this look, if anything does.
@@ -209,7 +230,7 @@ impl Sound {
         let quiet_from = at.checked_sub(tuning.quiet_for.max(BEFORE))?;
         let before = self.mean(at - BEFORE, at);
         // Nearly every look ends here.
-        if until > self.loudness.len() || self.loudness[at] < before * 2.5 {
+        if until > self.loudness.len() || self.loudness[at] < before * POKES_OUT {
             return None;
         }
         // What pokes out of the noise just before a knock is no part of it: an onset begins where the
@@ -219,31 +240,31 @@ impl Sound {
         {
             return None;
         }
-        let top = (at..at + 6)
+        let top = (at..at + TOP)
             .max_by(|one, other| self.loudness[*one].total_cmp(&self.loudness[*other]))?;
         let peak = decibels(self.mean(top, top + 2).max(self.mean(top - 1, top + 1)));
         let rise = peak - decibels(before);
         if rise < tuning.rise {
             return None;
         }
-        let head = (self.mean(at, at + HEAD) - before) * 8.0;
-        let tail = (self.mean(at + HEAD, at + 28) - before).max(before * 0.05) * 20.0;
+        let head = self.sum_over(before, at, HEAD);
+        let tail = self.sum_over(before, at + HEAD, TAIL).max(before);
         let mut octaves = [0.0; OCTAVES.len()];
         let mut clear_of_noise = octaves;
         let mut octaves_rising = 0;
         let mut course = [[(0.0, false); PARTS]; LOUD];
         let measured = octaves.iter_mut().zip(&mut clear_of_noise);
         for (octave, (level, clear)) in measured.enumerate() {
-            let powers = |from, to| self.looks.range(from..to).map(move |look| look[octave]);
-            let was = powers(at - BEFORE, at).sum::<f32>() / 12.0;
-            let is = powers(at, at + HEAD).sum::<f32>() / 8.0;
+            let was = self.power(octave, at - BEFORE, at);
+            let is = self.power(octave, at, at + HEAD);
             *clear = decibels(is) - decibels(was);
             *level = decibels((is - was).max(was * 0.1));
-            let top = powers(at, at + 6).fold(0.0, f32::max);
+            let looks = self.looks.range(at..at + TOP);
+            let top = looks.map(|look| look[octave]).fold(0.0, f32::max);
             octaves_rising += usize::from(decibels(top) - decibels(was) >= tuning.octave_rise);
             for (part, course) in course.get_mut(octave).into_iter().flatten().enumerate() {
                 let from = at + part * PART;
-                let is = powers(from, from + PART).sum::<f32>() / 4.0;
+                let is = self.power(octave, from, from + PART);
                 *course = (decibels((is - was).max(was * 0.5)), is > was * 2.0);
             }
         }
@@ -253,9 +274,9 @@ impl Sound {
             peak,
             rise,
             octaves_rising,
-            fall: peak - decibels(self.mean(top + 18, until)),
+            fall: peak - decibels(self.mean(top + FALLEN, until)),
             concentration: decibels(head) - decibels(tail),
-            stays_top: peak - self.loudest(at + 6, until),
+            stays_top: peak - self.loudest(at + TOP, until),
             over_ceiling: peak - self.room.at(0.9),
             over_floor: peak - self.room.at(0.5),
             dullness: decibels(power(&octaves[..DULL])) - decibels(power(&octaves[DULL..])),

@@ -202,8 +202,9 @@ impl Row {
     }
 }
 
-/// Whether an onset stands out from what was just before it, and is as broad and dull as a knock. Behind a
-/// clear knock less is asked of the next one.
+/// What must hold of every knock, whatever the others of its row are like: it rises out of the 30 ms before
+/// it, in some octaves at once, is over the floor of the room, and nothing hard was struck. What comes
+/// behind the knock `before` rises out of the ringing of that one, so that it need not rise as far.
 fn is_clear(onset: &Onset, before: Option<&Onset>, tuning: &Tuning) -> bool {
     let rise_most = before.map_or(tuning.rise_most, |_| tuning.rise_behind);
     onset.rise >= tuning.rise.max((0.5 * onset.over_floor).min(rise_most))

@@ -50,7 +50,7 @@ pub struct Tuning {
     /// By how much it is lower after 45 to 85 ms than at its peak. In a hard room, on sheet metal,
     /// under noise, that is little.
     pub fall: f32,
-    /// How much of it lies in its first 20 ms, against the 65 ms after them.
+    /// How much of it lies in its first 20 ms, against the 50 ms after them.
     pub concentration: f32,
     /// By how much nothing in the 70 ms after its first 15 ms is louder: a word grows, a knock
     /// does not. The clearer the rise, the less is asked.
