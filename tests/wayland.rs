@@ -12,6 +12,8 @@ mod display;
 mod in_time;
 #[path = "support/input_method.rs"]
 mod input_method;
+#[path = "support/portal.rs"]
+mod portal;
 #[path = "support/program.rs"]
 mod program;
 #[path = "support/screenshot.rs"]
@@ -28,6 +30,7 @@ use std::thread;
 use bus::Bus;
 use compositor::{Compositor, SCREEN};
 use dbus::Message;
+use dbus::arg::RefArg as _;
 use dbus::blocking::Connection;
 use dbus::channel::{Channel, MatchingReceiver as _, Sender as _};
 use dbus::message::MatchRule;
@@ -37,6 +40,7 @@ use marlinspeak::guide::{AtOnce, COURSE, Place, Script};
 use marlinspeak::session::lesson_tie;
 use marlinspeak::shelf::Shelf;
 use marlinspeak::words::{Detail, Words};
+use portal::{Manner, Portal};
 use program::{PROGRAM, Program, heard, wait_for};
 use screenshot::Picture;
 use serde_json::{Value, json};
@@ -303,6 +307,33 @@ fn the_screen_is_kept_on_as_long_as_a_tie_is_open() {
     room.desktop.press("Escape");
     room.heard();
     assert_eq!(asked.recv_timeout(DEADLINE).unwrap(), "UnInhibit");
+    room.quit(program);
+}
+
+#[test]
+fn a_file_is_chosen_in_a_window_of_the_desktop() {
+    let (mut room, bus) = (Room::new(), Bus::start());
+    let file = room.data.path().join("bell rope.pdf");
+    let address = format!("file://{}", file.display()).replace(' ', "%20");
+    let portal = Portal::start(&bus, Manner::Answers(0, vec![address]));
+    room.bus.clone_from(&bus.address);
+    let program = room.open(&KNOT);
+    room.heard();
+    let says = |key: &str, beginning: &str| {
+        room.desktop.press(key);
+        wait_for(|| Some(room.heard()).filter(|said| said.starts_with(beginning)))
+    };
+    says("o", "On paper or as a moving picture");
+    // The card goes where the desktop was told, and is handed over to it to be opened.
+    let told = says("space", "The card is in");
+    assert!(told.contains(&file.display().to_string()), "{told}");
+    let asked = wait_for(|| Some(portal.call()).filter(|call| call.member == "SaveFile"));
+    let name = asked.options["current_name"].0.as_str().map(Path::new);
+    let ending = name.and_then(Path::extension);
+    assert_eq!(ending, Some("pdf".as_ref()), "{name:?}");
+    assert!(std::fs::read(&file).unwrap().starts_with(b"%PDF-"));
+    let opened = wait_for(|| Some(portal.call()).filter(|call| call.member == "OpenFile"));
+    assert!(opened.content.starts_with("%PDF-"), "{opened:?}");
     room.quit(program);
 }
 
