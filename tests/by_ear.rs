@@ -25,10 +25,11 @@ const ESCAPE: Named = Named::Escape;
 const DOWN: Named = Named::ArrowDown;
 const RIGHT: Named = Named::ArrowRight;
 
-/// Types, and waits until it is told what was typed.
+/// Types, and waits until it is told what was typed: nothing is said until typing rests.
+#[track_caller]
 fn types(listener: &mut Listener, text: &str) -> String {
     listener.desk.type_in(text);
-    listener.hears();
+    assert_eq!(listener.hears(), "", "while “{text}” is typed");
     let woken = Message::event(Event::Woken(Timer::Typing));
     listener.desk.tell(woken);
     listener.hears()
@@ -115,7 +116,7 @@ fn the_plan_is_worked_blind_from_the_start_to_the_rig() {
 }
 
 #[test]
-fn a_lesson_of_the_course_is_begun_left_and_taken_up_by_ear() {
+fn a_lesson_of_the_course_is_begun_left_taken_up_and_done_by_ear() {
     let (mut listener, _) = Listener::start(Words::english());
     says(
         &listener.letter("c"),
@@ -131,6 +132,21 @@ fn a_lesson_of_the_course_is_begun_left_and_taken_up_by_ear() {
         &["A tie is waiting", "Press the space bar to take it up"],
     );
     says(&listener.press(SPACE), &["Taking up", "Leg 2"]);
+    // Half done it is told to wait, done to be done, and the course offers the next one.
+    listener.press(ESCAPE);
+    says(
+        &listener.letter("c"),
+        &["Lesson 1", "You have begun it; it waits"],
+    );
+    listener.press(ESCAPE);
+    listener.press(SPACE);
+    listener.press_until(SPACE, "Press L to write down what was used");
+    listener.press(ESCAPE);
+    says(&listener.letter("c"), &["Lesson 2", "not tied it yet"]);
+    says(
+        &listener.press(Named::ArrowUp),
+        &["Lesson 1", "You have tied it."],
+    );
 }
 
 #[test]
