@@ -78,7 +78,7 @@ test-deb: deb
 	$(SUDO) resources/packaging/test-deb.sh $(TARGET)/deb/marlinspeak_*.deb
 
 # Tests that wait for windows, clocks and disks for most of their time run beside those that compute.
-WAITING_TESTS := clocks doctor failing_disk hands_free keeping knocked_tie terminal_session tie_in_terminal voice wayland window
+WAITING_TESTS := clocks doctor failing_disk hands_free keeping knocked_tie terminal_session tie_in_terminal tried_knocks voice wayland window
 ALL_TESTS := $(sort $(basename $(notdir $(wildcard tests/*.rs))) $(patsubst tests/%/main.rs,%,$(wildcard tests/*/main.rs)))
 COMPUTING_TESTS := $(filter-out $(WAITING_TESTS),$(ALL_TESTS))
 

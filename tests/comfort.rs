@@ -12,7 +12,7 @@ use iced::keyboard::{Key, Modifiers};
 use marlinspeak::app::{self, Message, ServiceEvent};
 use marlinspeak::guide::{AtOnce, Phase, Place, Plan, Script};
 use marlinspeak::knot::Hand;
-use marlinspeak::pedal::{EarNews, Input, InputEvent, Intent, Knock, Transition};
+use marlinspeak::pedal::{Input, InputEvent, Intent, Transition};
 use marlinspeak::session::{Event, Setting, Timer};
 use marlinspeak::settings::{ColourScheme, Settings};
 use marlinspeak::voice::{Cue, VoiceError, VoiceEvent, VoiceName};
@@ -123,92 +123,6 @@ fn pedals_are_learnt_by_presses_alone_and_kept() {
     assert_ne!(hands.last_said(), first);
     pedal(&mut hands, &right);
     assert_eq!(hands.last_said(), first);
-}
-
-fn ear(hands: &mut Hands, news: EarNews) {
-    hands.tell(Message::Service(ServiceEvent::Session(Event::Ear(news))));
-}
-
-fn knock(number: u8, over_room: f32) -> EarNews {
-    let at = Duration::from_secs(9);
-    EarNews::Knock(Knock {
-        at,
-        number,
-        over_room,
-    })
-}
-
-#[test]
-fn knocks_are_switched_on_tried_and_say_what_is_done_with_the_sound() {
-    let folder = TempDir::new().unwrap();
-    let mut hands = Hands::open(folder.path(), None);
-    settings_at(&mut hands, Setting::TryKnocks);
-    hands.press(named(Named::Enter));
-    assert!(hands.last_said().starts_with("Knocks are switched off"));
-    hands.press(named(Named::Escape));
-    for _ in 0..Setting::ALL.len() {
-        if hands.last_said().starts_with("Knocks on the bench: off") {
-            break;
-        }
-        hands.press(named(Named::ArrowDown));
-    }
-    hands.press(named(Named::ArrowRight));
-    assert!(hands.settings().knocks);
-    let said = hands.last_said();
-    assert!(said.contains("nothing is recorded or kept"), "{said}");
-    hands.press(named(Named::ArrowDown));
-    hands.press(named(Named::Enter));
-    assert!(
-        hands
-            .last_said()
-            .starts_with("Lay the microphone on the bench")
-    );
-    // A row is told when it is over, by its faintest knock; it does nothing else here.
-    ear(&mut hands, knock(1, 24.4));
-    ear(&mut hands, knock(2, 8.6));
-    pedal(&mut hands, &Input::Knocks(2));
-    assert!(
-        hands
-            .last_said()
-            .starts_with("Lay the microphone on the bench")
-    );
-    ear(&mut hands, EarNews::RowOver(2));
-    let faint =
-        "2 knocks, 9 decibels over the room: faint. Lay the microphone nearer, or knock harder.";
-    assert_eq!(hands.last_said(), faint);
-    ear(&mut hands, knock(1, 31.0));
-    ear(&mut hands, EarNews::RowOver(1));
-    assert_eq!(
-        hands.last_said(),
-        "1 knock, 31 decibels over the room: clear."
-    );
-}
-
-#[test]
-fn a_microphone_that_is_missing_is_told_once_and_when_it_is_back() {
-    let folder = TempDir::new().unwrap();
-    let mut hands = Hands::open(folder.path(), Some(plan()));
-    let step = hands.last_said();
-    let said = hands.said().len();
-    ear(&mut hands, EarNews::NoMicrophone);
-    assert_eq!(hands.said().len(), said, "nobody wants to be heard");
-    settings_at(&mut hands, Setting::Knocks);
-    hands.press(named(Named::ArrowRight));
-    hands.press(named(Named::Escape));
-    let said = hands.said().len();
-    ear(&mut hands, EarNews::NoMicrophone);
-    let told = hands.last_said();
-    assert!(
-        told.starts_with("There is no microphone to hear knocks with."),
-        "{told}"
-    );
-    assert!(told.ends_with(&step), "{told}");
-    ear(&mut hands, EarNews::NoMicrophone);
-    assert_eq!(hands.said().len(), said + 1);
-    ear(&mut hands, EarNews::Listens);
-    let told = hands.last_said();
-    assert!(told.starts_with("The microphone is there again"), "{told}");
-    assert_eq!(hands.said().len(), said + 2);
 }
 
 #[test]

@@ -27,7 +27,7 @@ struct Case {
 }
 
 /// The first of each screen is how it comes up; what comes after it is what it can turn into.
-const CASES: [Case; 19] = [
+const CASES: [Case; 20] = [
     Case {
         screen: "Start",
         way: &[],
@@ -179,7 +179,16 @@ const CASES: [Case; 19] = [
         screen: "Knocks",
         way: &["t", "Down", "Down", "Enter"],
         itself: &["Knocks are switched off"],
-        keys: &["R: again.", "Escape: leave."],
+        keys: &["H: how loud it is.", "R: again.", "Escape: leave."],
+    },
+    Case {
+        screen: "Knocks",
+        way: &["t", "Down", "Right", "Down", "Enter"],
+        itself: &[
+            "Lay the microphone on the bench and knock twice",
+            "Each row that was taken is shown and said here",
+        ],
+        keys: &["H: how loud it is.", "R: again.", "Escape: leave."],
     },
     // Every press is learnt here, F1 too: it says at once all that there is to press, and again
     // after each.
@@ -207,6 +216,7 @@ fn come_by(way: &[&str]) -> (Listener, String) {
             " " => listener.press(Named::Space),
             "Tab" => listener.press(Named::Tab),
             "Down" => listener.press(Named::ArrowDown),
+            "Right" => listener.press(Named::ArrowRight),
             "Enter" => listener.press(Named::Enter),
             "Escape" => listener.press(Named::Escape),
             key => match key.strip_prefix("until ") {

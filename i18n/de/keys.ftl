@@ -122,6 +122,7 @@ key-take-voice = diese Stimme nehmen
 key-keep-voice = die vorige lassen
 key-done = fertig
 key-leave-unchanged = alles lassen, wie es war
+key-how-loud = wie laut es ist
 
 ## The window
 

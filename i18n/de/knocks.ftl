@@ -1,9 +1,15 @@
 # Klopfen auf die Werkbank: wo es ausprobiert wird, und was vom Mikrofon gesagt wird.
 
 knocks-heading = Klopfen auf die Werkbank
-knocks-level = Wie laut es jetzt ist
 knocks-try = Leg das Mikrofon auf die Werkbank und klopf zweimal, so wie später beim Knüpfen. Klopf mit leerer Hand, nie mit Klinge oder Nadel darin. Jedes erkannte Klopfen wird hier gezeigt und gesagt; sonst bewirkt es hier nichts.
 knocks-off = Klopfen ist ausgeschaltet, also hört kein Mikrofon zu. Schalte es in den Einstellungen eine Zeile darüber ein, und komm wieder.
+
+# Wie laut es jetzt ist. $under: um wie viele Dezibel das unter dem Lautesten liegt.
+knocks-level = Lautstärke jetzt: { $under ->
+        [one] 1 Dezibel
+       *[other] { $under } Dezibel
+    } unter dem Lautesten, was das Mikrofon hören kann.
+knocks-level-none = Lautstärke jetzt: Von einem Mikrofon kommt nichts.
 
 # Ein Klopfen, das erkannt wurde. $number: wie oft. $over: wie weit es aus dem Raum hervorsticht, in Dezibel. $clear:
 # faint, wo das zu wenig ist, um immer erkannt zu werden, sonst clear.

@@ -123,6 +123,7 @@ key-take-voice = take this voice
 key-keep-voice = keep the one before
 key-done = done
 key-leave-unchanged = leave all as it was
+key-how-loud = how loud it is
 
 ## The window
 

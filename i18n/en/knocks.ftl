@@ -1,9 +1,16 @@
 # Knocks on the bench: where they are tried, and what is told of the microphone.
 
 knocks-heading = Knocks on the bench
-knocks-level = How loud it is now
 knocks-try = Lay the microphone on the bench and knock twice, as you will while you tie. Knock with an empty hand, never with a blade or needle in it. Each row that was taken is shown and said here; knocks do nothing else.
 knocks-off = Knocks are switched off, so no microphone is listened to. Switch them on in the settings, on the line above, and come back.
+
+# How loud it is now. $under: by how many decibels that is under the loudest.
+# Example: How loud it is now: 41 decibels under the loudest that the microphone can hear.
+knocks-level = How loud it is now: { $under ->
+        [one] 1 decibel
+       *[other] { $under } decibels
+    } under the loudest that the microphone can hear.
+knocks-level-none = How loud it is now: nothing comes from a microphone.
 
 # A row of knocks that was taken. $number: how many. $over: how far they stood out from the room, in decibels. $clear:
 # faint where that is too little to be taken every time, else clear.

@@ -122,6 +122,7 @@ key-take-voice = quedarse con esta voz
 key-keep-voice = dejar la de antes
 key-done = listo
 key-leave-unchanged = dejar todo como estaba
+key-how-loud = cuánto se oye
 
 ## The window
 

@@ -1,9 +1,15 @@
 # Golpes en el banco: dónde se prueban, y lo que se dice del micrófono.
 
 knocks-heading = Golpes en el banco
-knocks-level = Cuánto se oye ahora
 knocks-try = Pon el micrófono sobre el banco y da dos golpes, como harás al anudar. Golpea con la mano vacía, nunca con una cuchilla o aguja en ella. Aquí se muestra y se dice cada serie reconocida; aquí los golpes no hacen nada más.
 knocks-off = Los golpes están desactivados, así que no escucha ningún micrófono. Actívalos en los ajustes, una línea más arriba, y vuelve.
+
+# Cuánto se oye ahora. $under: cuántos decibelios está por debajo de lo más fuerte.
+knocks-level = Cuánto se oye ahora: { $under ->
+        [one] 1 decibelio
+       *[other] { $under } decibelios
+    } por debajo de lo más fuerte que puede oír el micrófono.
+knocks-level-none = Cuánto se oye ahora: no llega nada de ningún micrófono.
 
 # Una serie de golpes que se tomó. $number: cuántos. $over: cuánto sobresalen de la sala, en decibelios. $clear: faint
 # donde es demasiado poco para tomarlos siempre, si no clear.

@@ -122,6 +122,7 @@ key-take-voice = prendre cette voix
 key-keep-voice = garder celle d’avant
 key-done = terminé
 key-leave-unchanged = tout laisser comme avant
+key-how-loud = niveau du son
 
 ## The window
 

@@ -1,9 +1,15 @@
 # Les coups sur l’établi : où on les essaie, et ce qui est dit du micro.
 
 knocks-heading = Coups sur l’établi
-knocks-level = Niveau du son en ce moment
 knocks-try = Posez le micro sur l’établi et frappez deux coups, comme vous le ferez en nouant. Frappez la main vide, jamais avec une lame ou une aiguille. Chaque série reconnue est montrée et dite ici ; les coups ne font rien d’autre ici.
 knocks-off = Les coups sont désactivés : aucun micro n’écoute. Activez-les dans les réglages, une ligne plus haut, et revenez.
+
+# Le niveau du son en ce moment. $under : de combien de décibels il est sous le plus fort.
+knocks-level = Niveau du son en ce moment : { $under ->
+        [one] { $under } décibel
+       *[other] { $under } décibels
+    } sous le plus fort que le micro puisse entendre.
+knocks-level-none = Niveau du son en ce moment : rien ne vient d’un micro.
 
 # Une série de coups qui a été prise. $number : combien. $over : de combien ils dépassent la pièce, en décibels. $clear :
 # faint où c’est trop peu pour être pris à chaque fois, sinon clear.

@@ -21,7 +21,12 @@ const REMEMBERED: usize = 8;
 ///     assert!(!trial.take(EarNews::Knock(knock)), "a row may grow");
 /// }
 /// assert!(trial.take(EarNews::RowOver(2)));
-/// assert!(trial.say(&Words::english()).as_str().starts_with("2 knocks"));
+/// let words = Words::english();
+/// assert!(trial.say(&words).as_str().starts_with("2 knocks"));
+/// trial.take(EarNews::Level(-40.0));
+/// let said = trial.say_where(&words);
+/// assert!(said.as_str().starts_with("How loud it is now: 40 decibels"));
+/// assert!(said.as_str().contains("2 knocks"));
 /// ```
 #[derive(Clone, Debug, Default)]
 pub struct KnockTrial {
@@ -65,6 +70,21 @@ impl KnockTrial {
     /// How loud it is, in decibels of full scale, while it is told.
     pub const fn level(&self) -> Option<f32> {
         self.level
+    }
+
+    /// The same in words.
+    pub fn level_in_words(&self, words: &Words) -> Sentence {
+        words.knocks_level(self.level)
+    }
+
+    /// How loud it is, and then the newest row. While knocks are switched off, that they are.
+    pub fn say_where(&self, words: &Words) -> Spoken {
+        let row = self.say(words);
+        if self.is_on {
+            Spoken::from(self.level_in_words(words)).then(&row)
+        } else {
+            row
+        }
     }
 
     /// The rows so far, the newest first.

@@ -13,6 +13,16 @@ impl Words {
         let args = fluent_args! { "number" => number, "over" => over_room, "clear" => clear };
         self.sentence("knocks-taken", &args)
     }
+
+    /// How loud it is now, in decibels of full scale; none where no microphone tells it.
+    pub fn knocks_level(&self, level: Option<f32>) -> Sentence {
+        let Some(level) = level else {
+            return self.notice("knocks-level-none", &[]);
+        };
+        #[expect(clippy::cast_possible_truncation, reason = "a hundred and some")]
+        let under = (-level).round().max(0.0) as i32;
+        self.sentence("knocks-level", &fluent_args! { "under" => under })
+    }
 }
 
 /// What stands out less is not taken every time, in decibels.

@@ -6,7 +6,7 @@ use iced::{Element, Fill, Task};
 use super::context::Context;
 use super::route::{Go, Next};
 use super::screen_page::ScreenPage;
-use crate::app::key_guide::KeyHint;
+use crate::app::key_guide::{BarSlot, KeyHint};
 use crate::app::{theme, widgets};
 use crate::pedal::{Input, InputEvent, Intent, Press};
 use crate::session::{Event, KnockTrial};
@@ -42,8 +42,12 @@ impl ScreenPage for State {
     fn press(&mut self, _: &Press, intent: Option<Intent>, context: &mut Context) -> Next<Message> {
         match intent {
             Some(Intent::Leave) => Go::settings().into(),
-            Some(Intent::Again | Intent::Where) => {
+            Some(Intent::Again) => {
                 context.say(&self.say_again(context));
+                Next::default()
+            }
+            Some(Intent::Where) => {
+                context.say(&self.trial.say_where(context.words()));
                 Next::default()
             }
             _ => Next::default(),
@@ -75,7 +79,7 @@ impl ScreenPage for State {
         let how = text(self.trial.opening(words).shown().to_owned()).size(theme::BODY);
         let loud = self.trial.level().unwrap_or(STILL);
         let level = column![
-            text(words.plainly("knocks-level", &[])).size(theme::SMALL),
+            text(String::from(self.trial.level_in_words(words))).size(theme::SMALL),
             progress_bar(STILL..=0.0, loud).style(theme::progress_now),
         ]
         .spacing(6);
@@ -95,7 +99,13 @@ impl ScreenPage for State {
     }
 
     fn keys(&self, _: &Context) -> Vec<KeyHint> {
-        vec![KeyHint::again(), KeyHint::leave("key-leave")]
+        vec![
+            KeyHint::here("h", "key-how-loud")
+                .meaning(Intent::Where)
+                .at(BarSlot::Where),
+            KeyHint::again(),
+            KeyHint::leave("key-leave"),
+        ]
     }
 
     fn close(self, context: &mut Context) {
