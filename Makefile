@@ -112,7 +112,7 @@ bench-parts: build-packages
 
 soak: test-packages
 	CUTS=200 $(CARGO) test $(TESTED) --test keeping no_power_cut
-	$(CARGO) test $(TESTED) --test knocks of_what_was_held_out_98 -- --ignored
+	$(CARGO) test $(TESTED) --test knocks of_what_was_held_out_ -- --ignored
 
 # Writes the pictured screens and the told scripts anew. Look at the screens and
 # read the scripts through before committing them.

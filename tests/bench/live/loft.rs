@@ -99,6 +99,27 @@ impl Loft {
             .env("PULSE_SERVER", self.sound_address());
     }
 
+    /// Has a program hear what is played here: the monitor of the sink is the only microphone.
+    pub fn with_microphone(&self, program: &mut Command) {
+        // What the sound library of the system opens is at the sound server.
+        let default = "pcm.!default { type pulse }\nctl.!default { type pulse }\n";
+        std::fs::write(self.folder.path().join(".asoundrc"), default).expect("a file");
+        program
+            .env("HOME", self.folder.path())
+            .env("XDG_RUNTIME_DIR", self.folder.path().join("run"))
+            .env("PULSE_SERVER", self.sound_address());
+    }
+
+    /// Whether a program listens to the microphone, besides whoever records the sink here.
+    pub fn is_listened_to(&self) -> bool {
+        let listed = Command::new("pactl")
+            .args(["list", "short", "source-outputs"])
+            .env("PULSE_SERVER", self.sound_address())
+            .output();
+        let listed = listed.expect("pulseaudio-utils is installed").stdout;
+        String::from_utf8_lossy(&listed).lines().count() > 1
+    }
+
     /// Ends the service that a program has started in this folder.
     pub fn end_own_speech(folder: &TempDir) {
         let file = folder
@@ -148,7 +169,7 @@ impl Drop for Loft {
     }
 }
 
-fn wait_until(is_so: impl Fn() -> bool) {
+pub fn wait_until(is_so: impl Fn() -> bool) {
     let until = Instant::now() + DEADLINE;
     while !is_so() {
         assert!(Instant::now() < until, "a service does not answer");

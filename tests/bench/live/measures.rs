@@ -12,7 +12,7 @@ use super::disk::{ANY, CALLS, FailingDisk, Fault};
 use super::ear::Ear;
 use super::eye::Eye;
 use super::line::{head, line, median, times};
-use super::loft::Loft;
+use super::loft::{Loft, wait_until};
 use super::program::Program;
 
 const KNOT: [&str; 6] = ["--leads", "7", "--bights", "12", "--passes", "2"];
@@ -50,6 +50,7 @@ pub fn all(in_earnest: bool) {
     changed_frame(&loft, &ear, &eye, effort.presses);
     frame_on_a_hanging_disk(&loft, &ear, &eye, effort.presses);
     idle(&loft, &ear, effort.idle);
+    listening(&loft, &ear, effort.idle);
     speech_back(&mut loft, &ear, &eye, effort.returns);
     frame_without_speech(&loft, &ear, &eye, effort.presses);
 }
@@ -180,6 +181,37 @@ fn idle(loft: &Loft, ear: &Ear, time: Duration) {
         let what = format!("ticks in {time:?}, {screen} open, nothing happens");
         line(&what, ticks_after - ticks, "", "0");
         line("  times a thread woke", sleeps_after - sleeps, "", "");
+    }
+}
+
+/// What the program uses while it listens for knocks, with a tie open; and what it uses when they are
+/// switched off, for the same.
+fn listening(loft: &Loft, ear: &Ear, time: Duration) {
+    for (what, settings) in [
+        (
+            "listening for knocks",
+            r#""knocks": true, "cues": { "on": false }"#,
+        ),
+        ("knocks off", r#""cues": { "on": false }"#),
+    ] {
+        let start = Instant::now();
+        let program = Program::begin_with(settings, loft, &KNOT, |command| {
+            command.env("SPEECHD_ADDRESS", loft.speech_address());
+            loft.with_microphone(command);
+        });
+        loft.display.focus("Marlinspeak");
+        ear.first_after(start);
+        quiet(loft, ear);
+        let is_wanted = what != "knocks off";
+        wait_until(|| loft.is_listened_to() == is_wanted);
+        thread::sleep(Duration::from_secs(5));
+        let (ticks, _) = program.used();
+        thread::sleep(time);
+        let (ticks_after, _) = program.used();
+        #[expect(clippy::cast_precision_loss, reason = "some hundreds")]
+        let share = (ticks_after - ticks) as f64 / time.as_secs_f64();
+        let what = format!("{what}, a tie open, of one core");
+        line(&what, format!("{share:.1} %"), "", "2 %");
     }
 }
 

@@ -26,11 +26,21 @@ impl Program {
 
     /// Starts it with a service as `speech` has it, and does not wait for its window.
     pub fn begin(loft: &Loft, args: &[&str], speech: impl FnOnce(&mut Command)) -> Self {
+        Self::begin_with(r#""cues": { "on": false }"#, loft, args, speech)
+    }
+
+    /// The same with these settings, as they stand in their document behind its version.
+    pub fn begin_with(
+        wished: &str,
+        loft: &Loft,
+        args: &[&str],
+        speech: impl FnOnce(&mut Command),
+    ) -> Self {
         let data = TempDir::new().expect("a temporary folder");
         let settings = data.path().join("marlinspeak");
         fs::create_dir(&settings).expect("a folder");
-        let silent = r#"{ "version": 1, "cues": { "on": false } }"#;
-        fs::write(settings.join("settings.json"), silent).expect("settings");
+        let document = format!(r#"{{ "version": 1, {wished} }}"#);
+        fs::write(settings.join("settings.json"), document).expect("settings");
         let mut command = Command::new(env!("CARGO_BIN_EXE_marlinspeak"));
         speech(&mut command);
         let child = command
