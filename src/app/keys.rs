@@ -1,6 +1,8 @@
 //! From what the window hands over to what the pedal room knows.
 
-use iced::keyboard::key::Named;
+use std::collections::HashMap;
+
+use iced::keyboard::key::{Named, Physical};
 use iced::keyboard::{Event, Key, Modifiers};
 use iced::mouse;
 
@@ -34,31 +36,41 @@ pub fn press(event: &Event) -> Option<Press> {
     })
 }
 
-/// What a key did, if it is one that can be bound.
-pub fn raw(event: &Event) -> Option<InputEvent> {
-    match event {
-        Event::KeyPressed {
-            key, modified_key, ..
-        } => {
-            let key = sign_or_key(key, modified_key);
-            let Press { is_repeat, .. } = press(event)?;
-            let transition = if is_repeat {
-                Transition::Repeat
-            } else {
-                Transition::Down
-            };
-            named(key).map(|key| InputEvent {
-                input: Input::key(&key),
-                transition,
-            })
-        }
-        Event::KeyReleased {
-            key, modified_key, ..
-        } => named(sign_or_key(key, modified_key)).map(|key| InputEvent {
+/// The keys that are down, each with the name that it went down by. A release bears that name: with a
+/// Shift that is let go first the same key would come up as another.
+#[derive(Debug, Default)]
+pub struct KeysDown(HashMap<Physical, String>);
+
+impl KeysDown {
+    /// What a key did, if it is one that can be bound.
+    pub fn input(&mut self, event: &Event) -> Option<InputEvent> {
+        let (key, transition) = match event {
+            Event::KeyPressed { physical_key, .. } => {
+                let Press { key, is_repeat } = press(event)?;
+                self.0.insert(*physical_key, key.clone());
+                let transition = if is_repeat {
+                    Transition::Repeat
+                } else {
+                    Transition::Down
+                };
+                (key, transition)
+            }
+            Event::KeyReleased {
+                key,
+                modified_key,
+                physical_key,
+                ..
+            } => {
+                let went_down = self.0.remove(physical_key);
+                let key = went_down.or_else(|| named(sign_or_key(key, modified_key)))?;
+                (key, Transition::Up)
+            }
+            Event::ModifiersChanged(_) => return None,
+        };
+        Some(InputEvent {
             input: Input::key(&key),
-            transition: Transition::Up,
-        }),
-        Event::ModifiersChanged(_) => None,
+            transition,
+        })
     }
 }
 
@@ -83,8 +95,8 @@ pub fn button(event: &mouse::Event) -> Option<InputEvent> {
     })
 }
 
-/// The sign that Shift or `AltGr` makes of a key, as X11 and Wayland tell it, such as "?" or, on many keyboards, "[" and the digits; a letter is
-/// the same key with Shift or without.
+/// The sign that Shift or `AltGr` makes of a key, as X11 and Wayland tell it, such as "?" or, on many
+/// keyboards, "[" and the digits; a letter is the same key with Shift or without.
 fn sign_or_key<'e>(key: &'e Key, modified: &'e Key) -> &'e Key {
     match modified {
         Key::Character(sign) if !sign.chars().any(char::is_alphabetic) => modified,
@@ -192,25 +204,27 @@ mod tests {
             let modified_key = Key::Character(modified.into());
             let went_down = Event::KeyPressed {
                 key: plain.clone(),
-                modified_key: modified_key.clone(),
+                modified_key,
                 physical_key,
                 location,
                 modifiers,
                 text: None,
                 repeat: false,
             };
+            // Shift is let go first: what comes up is the key without it.
             let came_up = Event::KeyReleased {
+                modified_key: plain.clone(),
                 key: plain,
-                modified_key,
                 physical_key,
                 location,
-                modifiers,
+                modifiers: Modifiers::empty(),
             };
             assert_eq!(
                 press(&went_down).map(|press| press.key).as_deref(),
                 Some(name)
             );
-            let input = [went_down, came_up].map(|event| raw(&event).map(|raw| raw.input));
+            let mut keys = KeysDown::default();
+            let input = [went_down, came_up].map(|event| keys.input(&event).map(|raw| raw.input));
             assert_eq!(input, [Some(Input::key(name)), Some(Input::key(name))]);
         }
     }
@@ -227,9 +241,9 @@ mod tests {
     #[test]
     fn a_key_goes_down_repeats_and_comes_up() {
         let key = Key::Named(Named::F24);
-        let input = Input::key("F24");
+        let (input, mut keys) = (Input::key("F24"), KeysDown::default());
         for (repeat, transition) in [(false, Transition::Down), (true, Transition::Repeat)] {
-            let found = raw(&down(key.clone(), Modifiers::empty(), repeat));
+            let found = keys.input(&down(key.clone(), Modifiers::empty(), repeat));
             let input = input.clone();
             assert_eq!(found, Some(InputEvent { input, transition }));
         }
@@ -241,7 +255,10 @@ mod tests {
             modifiers: Modifiers::empty(),
         };
         let transition = Transition::Up;
-        assert_eq!(raw(&released), Some(InputEvent { input, transition }));
+        assert_eq!(
+            keys.input(&released),
+            Some(InputEvent { input, transition })
+        );
     }
 
     #[test]

@@ -9,16 +9,17 @@ mod window_state;
 
 use iced::futures::channel::mpsc::UnboundedReceiver;
 use iced::widget::{column, container};
-use iced::{Element, Event, Fill, Point, Size, Subscription, Task, Theme, event, keyboard, window};
+use iced::{Element, Fill, Point, Size, Subscription, Task, Theme, event, keyboard, window};
 
 use crate::app::key_guide::Tapped;
+use crate::app::keys::KeysDown;
 use crate::app::message::Message;
 use crate::app::off_thread::off_thread;
 use crate::app::screens::{Context, Go, Next, Route, Screen, ScreenMessage};
 use crate::app::services::{LAST_SAVE, ServiceEvent, Services};
+use crate::app::theme;
 use crate::app::widgets::{self, key_bar, key_sheet};
 use crate::app::window_place::WindowPlace;
-use crate::app::{keys, theme};
 use crate::guide::Plan;
 use crate::pedal::{Press, Transition};
 use crate::session::{self, InHand, Session, Timer, Wishes, entry_for, new_tie};
@@ -35,6 +36,7 @@ pub struct App {
     screen: Screen,
     leaving: Leaving,
     hurried: Hurried,
+    keys_down: KeysDown,
     /// All the keys stand over the screen.
     shows_keys: bool,
     is_full_screen: bool,
@@ -74,6 +76,7 @@ impl App {
             screen,
             leaving: Leaving::Not,
             hurried: Hurried::default(),
+            keys_down: KeysDown::default(),
             shows_keys: false,
             is_full_screen: false,
             place: None,
@@ -119,28 +122,6 @@ impl App {
                 Some(Message::At(id, Box::new(message)))
             }),
         ])
-    }
-
-    /// What an event of the window is to the app, besides keys that no widget took. `status` says
-    /// whether a widget took it.
-    pub fn heard(event: Event, status: event::Status) -> Option<Message> {
-        match event {
-            // A text field takes this one for itself; leaving is the screen's affair too.
-            Event::Keyboard(event) if keys::is_escape(&event) => {
-                (status == event::Status::Captured).then_some(Message::Key(event))
-            }
-            Event::Mouse(event) if status == event::Status::Ignored => {
-                keys::button(&event).map(Message::Button)
-            }
-            Event::Window(window::Event::Opened { size, .. } | window::Event::Resized(size)) => {
-                Some(Message::Resized(size))
-            }
-            Event::Window(window::Event::FileDropped(file)) => Some(Message::Dropped(file)),
-            Event::Window(window::Event::Moved(corner)) => Some(Message::Moved(corner)),
-            Event::Window(window::Event::Focused) => Some(Message::focus(true)),
-            Event::Window(window::Event::Unfocused) => Some(Message::focus(false)),
-            _ => None,
-        }
     }
 
     /// Takes in what happened, and has the pictures show it.

@@ -28,7 +28,7 @@ impl App {
         {
             return task;
         }
-        match keys::raw(event) {
+        match self.keys_down.input(event) {
             Some(raw) => self.pressed(&raw, keys::press(event)),
             None => Task::none(),
         }

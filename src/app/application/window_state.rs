@@ -1,12 +1,13 @@
-//! The window itself: over the whole screen or not, how large it is and where it stands.
+//! The window itself: what it is told, over the whole screen or not, how large it is and where it stands.
 
 use std::sync::mpsc;
 use std::thread;
 use std::time::Duration;
 
-use iced::{Task, window};
+use iced::{Event, Task, event, window};
 
 use super::App;
+use crate::app::keys;
 use crate::app::message::Message;
 use crate::app::window_place::WindowPlace;
 
@@ -14,6 +15,28 @@ use crate::app::window_place::WindowPlace;
 const PATIENCE: Duration = Duration::from_millis(100);
 
 impl App {
+    /// What an event of the window is to the app, besides keys that no widget took. `status` says
+    /// whether a widget took it.
+    pub fn heard(event: Event, status: event::Status) -> Option<Message> {
+        match event {
+            // A text field takes this one for itself; leaving is the screen's affair too.
+            Event::Keyboard(event) if keys::is_escape(&event) => {
+                (status == event::Status::Captured).then_some(Message::Key(event))
+            }
+            Event::Mouse(event) if status == event::Status::Ignored => {
+                keys::button(&event).map(Message::Button)
+            }
+            Event::Window(window::Event::Opened { size, .. } | window::Event::Resized(size)) => {
+                Some(Message::Resized(size))
+            }
+            Event::Window(window::Event::FileDropped(file)) => Some(Message::Dropped(file)),
+            Event::Window(window::Event::Moved(corner)) => Some(Message::Moved(corner)),
+            Event::Window(window::Event::Focused) => Some(Message::focus(true)),
+            Event::Window(window::Event::Unfocused) => Some(Message::focus(false)),
+            _ => None,
+        }
+    }
+
     /// Has the window take the whole screen, or gives the screen back.
     pub(super) fn turn_full_screen(&mut self) -> Task<Message> {
         if let Some(task) = self.turn_second_full_screen() {
