@@ -338,7 +338,8 @@ fn fingers_and_circles_are_named_on_paper_and_in_moving_pictures() {
         });
         assert_eq!(one.len(), other.len());
         let frames = one.iter().zip(&other);
-        let named = frames.filter(|(one, other)| apart(one, other, [50, 5], [99, 95]) > 20);
+        let named =
+            frames.filter(|((one, _), (other, _))| apart(one, other, [50, 5], [99, 95]) > 20);
         assert!(named.count() > one.len() / 2, "a reel");
     }
 }

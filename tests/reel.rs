@@ -2,8 +2,12 @@
 
 #[path = "support/in_time.rs"]
 mod in_time;
+#[path = "support/moving.rs"]
+#[expect(dead_code, reason = "single pictures are of other tests")]
+mod moving;
 
 use in_time::InTime as _;
+use moving::{frames_of_png, lay};
 use std::fs;
 use std::io::Cursor;
 use std::path::{Path, PathBuf};
@@ -42,38 +46,15 @@ struct Seen {
     frames: Vec<(Vec<u8>, u32)>,
 }
 
-/// Lays a rectangle of red, green and blue over a picture.
-fn lay(canvas: &mut [u8], width: usize, [left, top, across]: [usize; 3], part: &[u8]) {
-    for (row, line) in part.chunks(3 * across).enumerate() {
-        let at = 3 * ((top + row) * width + left);
-        canvas[at..at + line.len()].copy_from_slice(line);
-    }
-}
-
 fn read_png(file: &Path) -> Seen {
-    let mut reader = png::Decoder::new(fs::File::open(file).unwrap())
-        .read_info()
-        .unwrap();
-    let width = reader.info().width as usize;
-    let count = reader.info().animation_control.unwrap().num_frames;
-    let mut canvas = vec![0; 3 * width * reader.info().height as usize];
-    let mut frames = Vec::new();
-    for _ in 0..count {
-        let mut part = vec![0; reader.output_buffer_size()];
-        let told = reader.next_frame(&mut part).unwrap();
-        part.truncate(told.buffer_size());
-        let control = *reader.info().frame_control().unwrap();
-        assert_eq!(control.delay_den, 100);
-        let [left, top] = [control.x_offset, control.y_offset].map(|at| at as usize);
-        lay(
-            &mut canvas,
-            width,
-            [left, top, control.width as usize],
-            &part,
-        );
-        frames.push((canvas.clone(), control.delay_num.into()));
+    let frames = frames_of_png(file);
+    Seen {
+        width: frames[0].0.width,
+        frames: frames
+            .into_iter()
+            .map(|(pixels, stands)| (pixels.rgb, stands))
+            .collect(),
     }
-    Seen { width, frames }
 }
 
 fn read_gif(file: &Path) -> Seen {

@@ -164,20 +164,25 @@ fn says_so_and_asks(fault: Fault) {
         };
         let told = hears(&service, told);
         assert!(told.ends_with(&says[2]), "{call} {fault:?}: {told}");
-        display.press("ctrl+q");
-        let asked = hears(&service, "What you pressed last is not saved");
-        assert!(asked.contains("Close once more to leave"), "{asked}");
-        display.press("ctrl+q");
-        let (code, complaint) = begun.program.ends();
-        assert_eq!(code, Some(1), "{call} {fault:?}: {complaint}");
-        assert!(
-            complaint.starts_with("What you pressed last is not saved"),
-            "{call} {fault:?}: {complaint}"
-        );
+        leaves_unsaved(&display, &service, begun.program, "");
         begun.disk.mend();
         let data = begun.around.path().join("data");
         assert_eq!(presses_on(&data), Presses(1), "{call} {fault:?}");
     }
+}
+
+/// Leaves although what was pressed is not saved: that is asked, with `why`, and told once more at the end.
+fn leaves_unsaved(display: &Display, service: &Service, program: Program, why: &str) {
+    display.press("ctrl+q");
+    let asked = hears(service, &format!("What you pressed last is not saved{why}"));
+    assert!(asked.contains("Close once more to leave"), "{asked}");
+    display.press("ctrl+q");
+    let (code, complaint) = program.ends();
+    assert_eq!(code, Some(1), "{complaint}");
+    assert!(
+        complaint.starts_with("What you pressed last is not saved"),
+        "{complaint}"
+    );
 }
 
 #[test]
@@ -240,18 +245,7 @@ fn on_a_disk_that_can_be_read_and_no_more_a_tie_is_taken_up_and_that_is_told_at_
     display.press("space");
     hears(&service, &says[2]);
     hears(&service, "This tie cannot be saved (the disk can be read");
-    display.press("ctrl+q");
-    hears(
-        &service,
-        "What you pressed last is not saved (the disk can be read",
-    );
-    display.press("ctrl+q");
-    let (code, complaint) = program.ends();
-    assert_eq!(code, Some(1), "{complaint}");
-    assert!(
-        complaint.starts_with("What you pressed last is not saved"),
-        "{complaint}"
-    );
+    leaves_unsaved(&display, &service, program, " (the disk can be read");
     assert_eq!(presses_on(&data), Presses(1));
 }
 
@@ -268,15 +262,7 @@ fn where_no_folder_can_be_made_it_is_told_and_asked_before_what_was_done_is_left
     while !heard(&service).contains(&says[0]) {}
     display.press("space");
     assert_eq!(heard(&service), says[1]);
-    display.press("ctrl+q");
-    hears(&service, "What you pressed last is not saved (");
-    display.press("ctrl+q");
-    let (code, complaint) = program.ends();
-    assert_eq!(code, Some(1), "{complaint}");
-    assert!(
-        complaint.starts_with("What you pressed last is not saved"),
-        "{complaint}"
-    );
+    leaves_unsaved(&display, &service, program, " (");
 }
 
 /// No press waits for the disk or for the speech service: with every call to the disk hanging for ever

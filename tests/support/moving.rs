@@ -25,8 +25,16 @@ impl Pixels {
     }
 }
 
-/// Every frame of an animated PNG, whole.
-pub fn frames_of_png(file: &Path) -> Vec<Pixels> {
+/// Lays a rectangle of red, green and blue over a picture.
+pub fn lay(canvas: &mut [u8], width: usize, [left, top, across]: [usize; 3], part: &[u8]) {
+    for (row, line) in part.chunks(3 * across).enumerate() {
+        let at = 3 * ((top + row) * width + left);
+        canvas[at..at + line.len()].copy_from_slice(line);
+    }
+}
+
+/// Every frame of an animated PNG, whole, with the hundredths of a second that it stands.
+pub fn frames_of_png(file: &Path) -> Vec<(Pixels, u32)> {
     let file = BufReader::new(File::open(file).unwrap());
     let mut reader = png::Decoder::new(file).read_info().unwrap();
     let [width, height] = [reader.info().width, reader.info().height].map(|side| side as usize);
@@ -38,17 +46,16 @@ pub fn frames_of_png(file: &Path) -> Vec<Pixels> {
         let told = reader.next_frame(&mut part).unwrap();
         part.truncate(told.buffer_size());
         let control = *reader.info().frame_control().unwrap();
-        let [left, top] = [control.x_offset, control.y_offset].map(|at| at as usize);
-        let across = 3 * control.width as usize;
-        for (row, line) in part.chunks(across).enumerate() {
-            let at = 3 * ((top + row) * width + left);
-            canvas[at..at + line.len()].copy_from_slice(line);
-        }
-        frames.push(Pixels {
+        assert_eq!(control.delay_den, 100);
+        let [left, top, across] = [control.x_offset, control.y_offset, control.width];
+        let place = [left, top, across].map(|dots| dots as usize);
+        lay(&mut canvas, width, place, &part);
+        let pixels = Pixels {
             width,
             height,
             rgb: canvas.clone(),
-        });
+        };
+        frames.push((pixels, control.delay_num.into()));
     }
     frames
 }

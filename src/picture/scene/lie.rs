@@ -259,17 +259,18 @@ impl SceneLayout {
         });
         let tangent = line.tangent();
         let room = constraints.width.min(constraints.height) / 2.0;
-        let least = if line.is_board() { TINY } else { 1.0 };
+        let is_board = line.is_board();
+        let least = if is_board { TINY } else { 1.0 };
         let half_pitch = largest([least, LARGEST], |half_pitch| {
             self.set(half_pitch, half_pitch * tangent);
-            if line.is_board() {
+            if is_board {
                 self.board() <= room
             } else {
                 self.fits_upright(constraints)
             }
         });
         self.set(half_pitch, half_pitch * tangent);
-        if half_pitch < SMALLEST_FINISHED && !line.is_board() {
+        if half_pitch < SMALLEST_FINISHED && !is_board {
             self.set(SMALLEST_FINISHED, SMALLEST_FINISHED * tangent);
             self.zoomed = true;
         }
