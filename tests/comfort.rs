@@ -436,7 +436,7 @@ fn the_form_is_filled_in_by_ear_alone() {
         hands.last_said(),
         "Begin this tie: press the space bar. Escape leaves the form. 7 lead 7 bight, 7 strands, \
          18 tucks, or 24 begun with over. Each top pin stands half a step to the right of the bottom pin of its number. \
-         It only decorates: never let it hold a person or a load, and keep cord and small parts from small \
+         The knot only decorates: never let it hold a person or a load, and keep cord and small parts from small \
          children."
     );
     for name in [

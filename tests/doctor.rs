@@ -461,9 +461,8 @@ fn whatever_is_told_of_damage_stands_in_the_log_too() {
         let _ = fs::remove_file(&file);
         noted
     };
-    let knot = ["tie", "--leads", "3", "--bights", "4"];
-    for _ in 0..2 {
-        told(&knot);
+    for bights in ["4", "5"] {
+        told(&["tie", "--leads", "3", "--bights", bights]);
     }
     let backup = home.path("all of it");
     told(&["shelf", "backup", backup.to_str().unwrap()]);

@@ -11,9 +11,9 @@ mod hands;
 
 use desk::Desk;
 use hands::Hands;
-use iced::Size;
 use iced::keyboard::Key;
 use iced::keyboard::key::Named;
+use iced::{Point, Size};
 use marlinspeak::app::Message;
 use marlinspeak::guide::{Phase, Plan};
 use marlinspeak::session::Event;
@@ -211,7 +211,11 @@ fn the_bar_is_in_the_same_place_on_every_screen() {
     desk.press(Named::Escape);
     for open in ["g", "c"] {
         desk.press(letter(open));
-        assert_eq!(right(&desk, "bar-next"), Some(next), "{open}");
+        let here = right(&desk, "bar-next").unwrap();
+        assert!(
+            (here.0 - next.0).abs() < 0.5 && here.1 == next.1,
+            "{open}: {here:?}"
+        );
         let there = desk.place_of("bar-back").unwrap().x;
         assert!((there - back.x).abs() < 0.5, "{open}: {there}");
         desk.press(Named::Escape);
@@ -376,6 +380,72 @@ fn a_click_into_a_number_selects_it() {
     assert_eq!(begun_knot(&desk), (3, 4));
 }
 
+/// Between a number and its name nobody can tell what is clicked: it is the number.
+#[test]
+fn a_click_on_the_name_of_a_number_or_below_it_selects_the_number() {
+    let folder = TempDir::new().unwrap();
+    let mut desk = Desk::new(Hands::open(folder.path(), None), WINDOW);
+    desk.press(Named::Tab);
+    for (field, above, number) in [("leads", 2.0, "3"), ("bights", 16.0, "4")] {
+        let place = desk.place_of(field).unwrap();
+        desk.click(Point::new(place.x + 20.0, place.y - above));
+        desk.type_in(number);
+    }
+    desk.press(Named::Enter);
+    assert_eq!(begun_knot(&desk), (3, 4));
+}
+
+/// Where one is, and a pause, stand over the step: a click or Escape has them go, and the step stands
+/// where it stood.
+#[test]
+fn what_stands_over_the_step_goes_at_a_click_and_at_escape() {
+    let folder = TempDir::new().unwrap();
+    let plan = Plan::read("5", "7", "1", "1").unwrap();
+    let mut desk = Desk::new(Hands::open(folder.path(), Some(plan)), WINDOW);
+    desk.press(SPACE);
+    let walk = |desk: &Desk| desk.hands.session().walk().unwrap().clone();
+    let (place, stage) = (walk(&desk).place(), Point::new(300.0, 300.0));
+    for by_mouse in [true, false] {
+        desk.press(letter("h"));
+        assert!(walk(&desk).is_whereabouts());
+        if by_mouse {
+            desk.click(stage);
+        } else {
+            desk.press(Named::Escape);
+        }
+        assert!(!walk(&desk).is_whereabouts());
+        assert_eq!(walk(&desk).place(), place);
+    }
+    desk.press(letter("p"));
+    let is_paused = |desk: &Desk| desk.hands.session().page().unwrap().pause.is_some();
+    assert!(is_paused(&desk));
+    desk.click(stage);
+    assert!(!is_paused(&desk));
+    // With nothing over it a click on the stage is none.
+    let said = desk.hands.last_said();
+    desk.click(stage);
+    assert_eq!(desk.hands.last_said(), said);
+}
+
+/// Where the picture has no room beside the words, the key that brings it stands in the bar.
+#[test]
+fn where_the_picture_has_no_room_its_key_is_in_the_bar() {
+    let folder = TempDir::new().unwrap();
+    let plan = Plan::read("5", "7", "1", "1").unwrap();
+    let low = Size::new(800.0, 480.0);
+    let mut desk = Desk::new(Hands::open(folder.path(), Some(plan)), low);
+    for _ in 0..16 {
+        desk.press(SPACE);
+    }
+    assert!(desk.place_of("picture").is_none());
+    desk.click_on("bar-picture");
+    assert!(desk.place_of("picture").is_some());
+    assert!(
+        desk.place_of("bar-picture").is_none(),
+        "it is there already"
+    );
+}
+
 #[test]
 fn what_is_typed_after_another_window_had_the_keys_is_not_lost() {
     let folder = TempDir::new().unwrap();
@@ -491,6 +561,14 @@ fn escape_asks_before_it_throws_away_what_was_typed_into_the_log() {
             .last_said()
             .starts_with("What you typed is not kept.")
     );
+    // Whoever only looks sees the question, in the lowest window too.
+    let asked = desk.hands.last_said();
+    for size in [WINDOW, Size::new(800.0, 480.0)] {
+        let mut screen = desk.hands.screen(size);
+        let found = screen.find(&*asked).unwrap();
+        let (bounds, visible) = (found.bounds(), found.visible_bounds().unwrap());
+        assert!(visible.height + 0.5 >= bounds.height, "{size:?}");
+    }
     desk.press(Named::Enter);
     let entries = desk.hands.entries();
     assert_eq!(entries.len(), 1);

@@ -272,7 +272,7 @@ fn each_way_from_the_first_screen_is_there_for_mouse_and_finger() {
         ("way-course", "Lesson 1 of 6"),
         ("way-plan", "Plan."),
         ("way-form", "Leads: 5."),
-        ("way-shelf", "The shelf"),
+        ("way-shelf", "My ties"),
         ("way-glossary", "Lead."),
         ("way-settings", "Settings."),
     ];

@@ -17,7 +17,7 @@ use marlinspeak::words::{Detail, Words};
 use messages::{Message, messages};
 
 /// Spoken only: the screen shows the same by itself.
-const SPOKEN_ONLY: [&str; 40] = [
+const SPOKEN_ONLY: [&str; 41] = [
     "where",
     "where-taking-up",
     "found",
@@ -30,6 +30,7 @@ const SPOKEN_ONLY: [&str; 40] = [
     "course",
     "glossary",
     "plan",
+    "plan-again",
     "plan-field",
     "rigging-where",
     "kit-page",

@@ -75,7 +75,7 @@ fn the_screen_says_itself_and_asks_for_what_it_needs() {
     assert_eq!(
         hands.last_said(),
         "Plan. Choose what you cover and whether the knot can slide on, then type how thick it is, \
-         how much of it to cover, and the cord. Tab moves on, the arrows up and down choose a knot, Enter takes it. It only decorates: never let it \
+         how much of it to cover, and the cord. Tab moves on, the arrows up and down choose a knot, Enter takes it. The knot only decorates: never let it \
          hold a person or a load, and keep cord and small parts from small children."
     );
     assert!(hands.sees("How thick is the object? Measure across it, or round it with a tape."));
@@ -301,7 +301,9 @@ fn escape_leads_to_leads_and_bights_and_nothing_typed_is_lost() {
     hands.press(Key::Character("P".into()));
     let best = answers(None);
     let of = format!(" Knot 2 of {}: {} lead", best.len(), best[1].leads());
-    assert!(hands.last_said().starts_with("Plan.") && hands.last_said().contains(&of));
+    assert!(
+        hands.last_said().starts_with("Plan, as you left it.") && hands.last_said().contains(&of)
+    );
     assert!(hands.sees(&named(best[0])));
     press(&mut hands, TAB);
     press(&mut hands, Named::Enter);

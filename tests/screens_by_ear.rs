@@ -106,13 +106,13 @@ const CASES: [Case; 20] = [
     Case {
         screen: "Shelf",
         way: &["s"],
-        itself: &["The shelf is empty."],
+        itself: &["My ties. Nothing is here yet."],
         keys: &["U: undo.", "I: bring in.", "Escape: leave."],
     },
     Case {
         screen: "Shelf",
         way: &[" ", "Escape", "s"],
-        itself: &["The shelf. 1 tie."],
+        itself: &["My ties. 1 tie."],
         keys: &["Space bar:", "Delete:", "Escape: leave."],
     },
     Case {

@@ -108,7 +108,7 @@ fn every_tie_is_there_with_its_figures_phase_and_per_cent() {
     let mut hands = at_shelf(folder.path());
     assert_eq!(
         hands.last_said(),
-        "The shelf. 3 ties. Up and down move, the space bar takes one up. 1 of 3. 5 lead, 6 \
+        "My ties. 3 ties. Up and down move, the space bar takes one up. 1 of 3. 5 lead, 6 \
          bight, single. Lead pass, 50 per cent, touched today."
     );
     for text in [
@@ -238,11 +238,9 @@ fn what_is_deleted_can_be_had_back() {
             .last_said()
             .starts_with("Deleted. Press U to have it back.")
     );
-    assert!(
-        hands.sees(
-            "The shelf is empty: a tie that you begin stands here. Shall it be the first one?"
-        )
-    );
+    assert!(hands.sees(
+        "Nothing is here yet: each tie that you begin stands here. Shall it be the first one?"
+    ));
     // Also after the app was closed and opened again.
     drop(hands);
     let mut hands = at_shelf(folder.path());

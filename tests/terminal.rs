@@ -330,7 +330,7 @@ fn the_text_tells_the_same_steps_to_a_reader() {
     let text = String::from_utf8(output.stdout).unwrap();
     assert!(text.starts_with(
         "3 lead 4 bight, one strand, 3 tucks. Each top pin stands half a step to the right of the bottom \
-         pin of its number. It only decorates: never let it hold a person or a load, and keep cord and small \
+         pin of its number. The knot only decorates: never let it hold a person or a load, and keep cord and small \
          parts from small children.\n"
     ));
     let line = text

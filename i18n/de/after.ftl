@@ -404,11 +404,12 @@ finish-show-note = { $task ->
     }
 
 ## Cautions, before what can hurt: spoken with the step, and on the screen as long as it stands.
-## $caution: pins, fingers, blades, heat, load, children, pull or rest.
+## $caution: pins, fingers, blades, pick, heat, load, children, pull or rest.
 
 caution-say = { $caution ->
         [pins] Achte auf die Stifte: Sie stehen vor, also halte Augen und Handflächen von ihnen fern.
         [blades] Schneide und stich immer vom Körper weg, die andere Hand hinter der Klinge oder der Spitze.
+        [pick] Drück den Marlspieker vom Körper weg und von der Hand, die den Knoten hält.
         [needle] Stich mit der Nadel von der Hand weg, die die Matte hält. Mit Leim: öffne ein Fenster, und halte ihn von Haut und Augen fern.
         [heat] Vorsicht, heiß. Öffne ein Fenster, halte die Flamme fern vom Knoten und von allem, was brennt, und fass das Ende nicht an, bis es kalt ist: Geschmolzene Schnur klebt an der Haut. Ein verschweißtes Ende kann scharf sein.
         [load] Der Knoten bekleidet und schmückt. Lass ihn nie einen Menschen oder eine Last halten; wo etwas halten muss, beachte die örtlichen Vorschriften und frag Fachleute.
@@ -421,6 +422,7 @@ caution-say = { $caution ->
 caution-show = { $caution ->
         [pins] Stifte stehen vor: Achte auf Augen und Handflächen.
         [blades] Schneide und stich immer vom Körper weg.
+        [pick] Marlspieker vom Körper weg drücken.
         [needle] Nadel weg von der Hand, die hält. Leim: lüften, fern von Haut und Augen.
         [heat] Lüften. Fern von allem, was brennt. Geschmolzene Schnur klebt auf der Haut und macht Brandwunden: abkühlen lassen. Verschweißte Enden können scharf sein.
         [load] Nur Zierde: nie für einen Menschen oder eine Last. Wo etwas halten muss: örtliche Vorschriften beachten, Fachleute fragen.

@@ -592,6 +592,8 @@ plan-filter-say = { $filter ->
         }
     }
 
+# The plan screen, come back to with something filled in.
+plan-again-say = Plan, wie du ihn verlassen hast.
 plan-say = Plan. Wähl, was du bedeckst und ob sich der Knoten aufschieben lässt; dann gib ein, wie dick es ist, wie viel davon bedeckt werden soll, und die Schnur. Tab geht weiter, Pfeil auf und Pfeil ab wählen einen Knoten, Eingabe nimmt ihn.
 # Said when a field is come to. $text: what is typed there, or none.
 # Example: Schnur: 4mm. Bild ab geht durch die bekannten.

@@ -77,7 +77,7 @@ fault-pin = Neben welchem { -bottom-pin } ist der Fehler? Er liegt { -straight-a
        *[right] rechts
     } von ihm, noch vor dem nächsten. Bisher { -pin } { $number } von { $of }. Weiter: ein { -pin } mehr.
 fault-row = In welcher Reihe von Kreuzungen, { -from-the-bottom } gezählt? Bisher Reihe { $number } von { $of }. Weiter: { -one-row-up }.
-fault-nth = In dieser Reihe liegen dort { $of } Kreuzungen. Welche ist es, vom { -pin } aus gezählt? Bisher Nummer { $number }. Weiter: eine mehr.
+fault-nth = In dieser Reihe liegen dort { $of } Kreuzungen. Welche ist es, vom { -pin } aus gezählt? Bisher Nummer { $number }. Weiter: eins mehr.
 # Which of several cords lies wrong. $over: yes when it goes over, $cords: what it crosses.
 fault-which = Dort kreuzen sich mehrere Schnüre. Ist es Bahn { $leg } in Durchgang { $pass }{ $strands ->
         [one] { "" }

@@ -62,7 +62,7 @@ key-faster = schneller
 key-pause = Pause
 key-turn-picture = Ansicht drehen
 key-size-picture = größer, aus, kleiner
-key-whole-picture = über die ganze Seite
+key-whole-picture = großes Bild
 key-smaller = kleiner
 key-write-log = aufschreiben
 
@@ -73,7 +73,7 @@ key-begin = anfangen
 key-first-tie = knüpfen
 key-form = Knoten mit Zahlen nennen
 key-plan = Knoten für einen Gegenstand
-key-shelf = Regal
+key-shelf = meine Knoten
 key-course = erste Knoten
 key-glossary = Fachwörter
 key-count = Knoten auszählen

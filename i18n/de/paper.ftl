@@ -3,7 +3,7 @@
 paper-heading = Zum Mitnehmen
 
 # How the screen is worked. Spoken as well.
-paper-how = Auf Papier oder als bewegtes Bild: Auf und ab wählt, die seitlichen Pfeile ändern die Dateiart, Eingabe macht es.
+paper-how = Auf Papier oder als bewegtes Bild: Auf und ab wählt, die seitlichen Pfeile ändern die Dateiart, die Leertaste erstellt die Datei.
 
 # What can be made. $kind: card, strip, stage or reel.
 paper-name = { $kind ->
@@ -47,7 +47,7 @@ paper-dialog = { $kind ->
     }
 
 paper-asking = Das System fragt in einem eigenen Fenster, wohin die Datei kommt. Mit der Leertaste tippst du den Pfad hier, Escape bricht ab.
-paper-path = Wohin es kommt, der Pfad der Datei. Eingabe macht es.
+paper-path = Wohin es kommt, der Pfad der Datei. Eingabe erstellt sie.
 paper-path-missing = Es ist kein Pfad genannt: Tipp einen, der mit dem Namen der Datei endet, etwa ~/pinne.
 paper-exists = „{ $file }“ gibt es schon: Drück noch einmal Eingabe, um die Datei zu überschreiben, oder ändere den Namen.
 
@@ -90,7 +90,7 @@ paper-long = { $what ->
 ## Keys
 
 key-on-paper = auf Papier
-key-paper-make = machen
+key-paper-make = erstellen
 key-paper-below = nächstes
 key-paper-above = das davor
 key-paper-form = andere Dateiart

@@ -6,10 +6,10 @@ app-title = Marlinspeak
 
 first-start-heading = Wollen wir den ersten zusammen knüpfen?
 first-start-what = Ein Türkenbund ist ein endloses Geflecht um ein Seil, ein Geländer oder einen Griff. Hier knüpfst du ihn von Stift zu Stift auf einem Rohr, Schritt für Schritt.
-first-start-needs = Du brauchst ein Rohr mit fünf Stiften rund um jedes Ende des Knotens und einen Meter Schnur.
+first-start-needs = Du brauchst ein Rohr, etwa 45 mm dick, mit zwei Ringen von fünf Stiften, 12 mm auseinander; einen Meter Schnur von 4 mm, Klebeband und einen Marlspieker.
 first-start-begin = Den ersten knüpfen
 first-start-past = Etwas anderes
-first-start-say = Wollen wir den ersten zusammen knüpfen? Du brauchst ein Rohr mit fünf Stiften rund um jedes Ende des Knotens und einen Meter Schnur. Drück die Leertaste, um anzufangen, oder Tab für etwas anderes.
+first-start-say = Wollen wir den ersten zusammen knüpfen? Du brauchst ein Rohr, etwa 45 mm dick, mit zwei Ringen von fünf Stiften, 12 mm auseinander; einen Meter Schnur von 4 mm, Klebeband und einen Marlspieker. Drück die Leertaste, um anzufangen, oder Tab für etwas anderes.
 
 ## The start screen
 
@@ -65,7 +65,7 @@ start-facts = { $leads } Parten, { $bights } Buchten{ $nested ->
     }
 
 # What no knot must be trusted with, where one is chosen.
-choice-caution = Er schmückt nur: Lass ihn nie einen Menschen oder eine Last halten, und halte Schnur und kleine Teile von kleinen Kindern fern.
+choice-caution = Der Knoten schmückt nur: Lass ihn nie einen Menschen oder eine Last halten, und halte Schnur und kleine Teile von kleinen Kindern fern.
 
 # A knot of many evenings: it may be a slip of the hand. $legs: legs of all passes.
 start-huge = { $leads } Parten und { $bights } Buchten, das sind { $legs } Bahnen und viele Abende Arbeit. Drück noch einmal, um anzufangen, oder ändere die Zahlen.
@@ -82,6 +82,8 @@ start-tie = { $leads } Parten, { $bights } Buchten{ $nested ->
         }
     }{ $passes ->
         [one] { "" }
+        [2] , doppelt
+        [3] , dreifach
        *[other] , { $passes } Durchgänge
     }{ $kind ->
         [usual] { "" }
@@ -204,5 +206,5 @@ trouble-restored = { $state ->
         }
     }
 # $path: the file or folder. $reason: as in reasons.ftl.
-trouble-io = „{ $path }“ war nicht zu erreichen ({ $reason }): Sieh nach, ob der Ordner der Knoten da ist und Platz hat, dann versuch es noch einmal.
+trouble-io = „{ $path }“ war nicht zu erreichen ({ $reason }): Sieh nach, ob der Ordner dafür da ist und Platz hat, dann versuch es noch einmal.
 trouble-in-use = Dieser Knoten ist in einem anderen Fenster oder Terminal offen: Mach dort weiter, oder drück dieselbe Taste noch einmal, um ihn nur anzusehen.

@@ -2,9 +2,9 @@
 
 ## The shelf screen
 
-shelf-heading = Das Regal
-shelf-empty = Das Regal ist leer: Hier steht, was du anfängst. Soll es der erste Knoten sein?
-shelf-empty-say = Das Regal ist leer. Drück die Leertaste, um den ersten Knoten anzufangen, oder Escape, um zurückzugehen.
+shelf-heading = Meine Knoten
+shelf-empty = Noch ist hier nichts: Hier steht jeder Knoten, den du anfängst. Soll es der erste Knoten sein?
+shelf-empty-say = Meine Knoten. Noch ist hier nichts. Drück die Leertaste, um den ersten Knoten anzufangen, oder Escape, um zurückzugehen.
 
 # How a tie stands. $state: waiting, finished or away.
 # Example: 58 Prozent, 14 von 24 Bahnen, zuletzt gestern
@@ -24,8 +24,8 @@ shelf-tie-log = { $logged ->
        *[no] Noch nicht im Logbuch: L schreibt auf, was verbraucht wurde
     }
 
-# Spoken when the shelf appears. Example: Das Regal. 3 Knoten. Pfeil auf und Pfeil ab wählen.
-shelf-say = Das Regal. { $ties ->
+# Spoken when the shelf appears. Example: Meine Knoten. 3 Knoten. Pfeil auf und Pfeil ab wählen.
+shelf-say = Meine Knoten. { $ties ->
         [one] Ein Knoten.
        *[other] { $ties } Knoten. Pfeil auf und Pfeil ab wählen, die Leertaste nimmt einen auf.
     }

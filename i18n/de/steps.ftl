@@ -737,6 +737,14 @@ lay-show-note-on = { $share ->
        *[other] , { $made } von { $turns } Umläufen
     }
 
+# The side of the cord on which a follower lies. $lane: bottom, top, or the same of its own lead pass.
+lay-show-lane = { $lane ->
+        [bottom] Auf der { -bottom-side }
+        [top] Auf der { -top-side }
+        [bottom-own] Auf der { -bottom-side } des eigenen ersten Durchgangs
+       *[top-own] Auf der { -top-side } des eigenen ersten Durchgangs
+    }
+
 # $landing as for lay-say-landing; $turns as for lay-say-way.
 lay-show-note = { $landing ->
         [on-the-way] { $part ->

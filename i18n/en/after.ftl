@@ -416,11 +416,12 @@ finish-show-note = { $task ->
     }
 
 ## Cautions, before what can hurt: spoken with the step, and on the screen as long as it stands.
-## $caution: pins, fingers, blades, heat, load, children, pull or rest.
+## $caution: pins, fingers, blades, pick, heat, load, children, pull or rest.
 
 caution-say = { $caution ->
         [pins] Mind the pins: they stick out, so keep eyes and palms clear of them.
         [blades] Cut and push away from your body, with the other hand behind the blade or the point.
+        [pick] Push the pick away from your body and from the hand that holds the knot.
         [needle] Push the needle away from the hand that holds the mat. With glue, open a window, and keep it off your skin and out of your eyes.
         [heat] Careful: hot. Open a window, keep the flame clear of the knot and anything that burns, and do not touch the end until it is cold: molten cord sticks to the skin. A sealed end can be sharp.
         [load] It covers and decorates. Never let it hold a person or a load; for anything that does, follow local rules and ask qualified people.
@@ -433,6 +434,7 @@ caution-say = { $caution ->
 caution-show = { $caution ->
         [pins] Pins stick out: mind eyes and palms.
         [blades] Cut and push away from your body.
+        [pick] Push the pick away from your body.
         [needle] Needle away from the hand that holds the mat. Glue: fresh air, off skin and eyes.
         [heat] Ventilate. Keep clear of anything that burns. Molten cord sticks and burns: let it cool. Sealed ends can be sharp.
         [load] Decorative only: never to hold a person or a load. For anything that does, follow local rules and ask qualified people.

@@ -594,6 +594,8 @@ plan-filter-say = { $filter ->
         }
     }
 
+# The plan screen, come back to with something filled in.
+plan-again-say = Plan, as you left it.
 plan-say = Plan. Choose what you cover and whether the knot can slide on, then type how thick it is, how much of it to cover, and the cord. Tab moves on, the arrows up and down choose a knot, Enter takes it.
 # Said when a field is come to. $text: what is typed there, or none.
 # Example: Cord: 4mm. Page down goes through those known.

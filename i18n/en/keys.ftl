@@ -63,7 +63,7 @@ key-faster = faster
 key-pause = pause
 key-turn-picture = turn the view
 key-size-picture = larger, off, smaller
-key-whole-picture = over the whole screen
+key-whole-picture = large picture
 key-smaller = smaller
 key-write-log = write it down
 
@@ -74,7 +74,7 @@ key-begin = begin it
 key-first-tie = tie it
 key-form = name a knot by numbers
 key-plan = a knot for an object
-key-shelf = shelf
+key-shelf = my ties
 key-course = first ties
 key-glossary = words of the craft
 key-count = count a knot

@@ -3,7 +3,7 @@
 paper-heading = Take it along
 
 # How the screen is worked. Spoken as well.
-paper-how = On paper or as a moving picture: up and down choose, the side arrows change the kind of file, Enter makes it.
+paper-how = On paper or as a moving picture: up and down choose, the side arrows change the kind of file, the space bar makes it.
 
 # What can be made. $kind: card, strip, board (in the place of a strip, for a mat), stage or reel.
 paper-name = { $kind ->

@@ -6,10 +6,10 @@ app-title = Marlinspeak
 
 first-start-heading = Shall we tie the first one together?
 first-start-what = A Turk’s head is a braid without an end round a rope, a rail or a handle. Here you tie one pin to pin on a tube, a step at a time.
-first-start-needs = You need a tube with five pins round each end of the knot, and a metre of cord.
+first-start-needs = You need a tube some 45 mm across with two rings of five pins, 12 mm apart; a metre of 4 mm cord, tape and a pick.
 first-start-begin = Tie the first one
 first-start-past = Something else
-first-start-say = Shall we tie the first one together? You need a tube with five pins round each end of the knot, and a metre of cord. Press the space bar to begin, or tab for something else.
+first-start-say = Shall we tie the first one together? You need a tube some 45 mm across with two rings of five pins, 12 mm apart; a metre of 4 mm cord, tape and a pick. Press the space bar to begin, or tab for something else.
 
 ## The start screen
 
@@ -68,7 +68,7 @@ start-facts = { $leads } lead { $bights } bight{ $nested ->
     }
 
 # What no knot must be trusted with, where one is chosen.
-choice-caution = It only decorates: never let it hold a person or a load, and keep cord and small parts from small children.
+choice-caution = The knot only decorates: never let it hold a person or a load, and keep cord and small parts from small children.
 
 # A knot of many evenings: it may be a slip of the hand. $legs: legs of all passes.
 start-huge = { $leads } lead { $bights } bight has { $legs } legs, many evenings of work. Press once more to begin it, or change the numbers.
@@ -85,6 +85,8 @@ start-tie = { $leads } lead { $bights } bight{ $nested ->
         }
     }{ $passes ->
         [one] { "" }
+        [2] , doubled
+        [3] , tripled
        *[other] , { $passes } passes
     }{ $kind ->
         [usual] { "" }
@@ -207,5 +209,5 @@ trouble-restored = { $state ->
         }
     }
 # $path: the file or folder. $reason: as in reasons.ftl.
-trouble-io = “{ $path }” could not be reached ({ $reason }): see that the folder of the ties is there and has room, then try again.
+trouble-io = “{ $path }” could not be reached ({ $reason }): see that its folder is there and has room, then try again.
 trouble-in-use = This tie is open in another window or terminal: go on there, or press the same key again to look only.

@@ -2,9 +2,9 @@
 
 ## The shelf screen
 
-shelf-heading = The shelf
-shelf-empty = The shelf is empty: a tie that you begin stands here. Shall it be the first one?
-shelf-empty-say = The shelf is empty. Press the space bar to begin the first tie, or Escape to go back.
+shelf-heading = My ties
+shelf-empty = Nothing is here yet: each tie that you begin stands here. Shall it be the first one?
+shelf-empty-say = My ties. Nothing is here yet. Press the space bar to begin the first tie, or Escape to go back.
 
 # How a tie stands. $state: waiting, finished or away.
 # Example: 58 per cent, 14 of 24 legs, touched yesterday
@@ -24,8 +24,8 @@ shelf-tie-log = { $logged ->
        *[no] Not in the log yet: L writes down what was used
     }
 
-# Spoken when the shelf appears. Example: The shelf. 3 ties. Up and down move.
-shelf-say = The shelf. { $ties ->
+# Spoken when the shelf appears. Example: My ties. 3 wait or are done. Up and down move.
+shelf-say = My ties. { $ties ->
         [one] 1 tie.
        *[other] { $ties } ties. Up and down move, the space bar takes one up.
     }

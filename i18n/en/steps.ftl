@@ -735,6 +735,14 @@ lay-show-note-on = { $share ->
        *[other] , { $made } of { $turns } turns { -round-the-tube }
     }
 
+# The side of the cord on which a follower lies. $lane: bottom, top, or the same of its own lead pass.
+lay-show-lane = { $lane ->
+        [bottom] On { -along-bottom }
+        [top] On { -along-top }
+        [bottom-own] On { -along-bottom } of its own lead pass
+       *[top-own] On { -along-top } of its own lead pass
+    }
+
 # $landing as for lay-say-landing; $turns as for lay-say-way.
 lay-show-note = { $landing ->
         [on-the-way] { $part ->

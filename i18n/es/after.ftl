@@ -416,11 +416,12 @@ finish-show-note = { $task ->
     }
 
 ## Cautions, before what can hurt: spoken with the step, and on the screen as long as it stands.
-## $caution: pins, fingers, blades, heat, load, children, pull or rest.
+## $caution: pins, fingers, blades, pick, heat, load, children, pull or rest.
 
 caution-say = { $caution ->
         [pins] Cuidado con las clavijas: sobresalen; no les acerques los ojos ni las palmas.
         [blades] Filo y punta, siempre hacia fuera, lejos del cuerpo, y la otra mano, detrás.
+        [pick] Empuja el pasador lejos de tu cuerpo y de la mano que sujeta el nudo.
         [needle] Empuja la aguja lejos de la mano que sujeta la labor. Con pegamento, abre una ventana, y que no toque la piel ni los ojos.
         [heat] Cuidado, quema. Abre una ventana, aparta la llama del nudo y de todo lo que arda, y no toques el chicote hasta que esté frío: el cabo fundido se pega a la piel. Un chicote sellado puede cortar.
         [load] Solo adorna: que nunca sostenga a una persona ni una carga; para eso, cumple las normas y recurre a personal autorizado.
@@ -433,6 +434,7 @@ caution-say = { $caution ->
 caution-show = { $caution ->
         [pins] Las clavijas sobresalen: cuidado con los ojos y las palmas.
         [blades] Filo y punta, siempre hacia fuera, lejos del cuerpo.
+        [pick] Empuja el pasador lejos del cuerpo.
         [needle] La aguja, lejos de la mano que sujeta. Pegamento: aire fresco, lejos de piel y ojos.
         [heat] Ventila. Lejos de todo lo que arda. El cabo fundido se pega y quema: deja que se enfríe. Un chicote sellado puede cortar.
         [load] Solo adorno: nunca para sostener a una persona ni una carga. Para eso, cumple las normas y recurre a personal autorizado.

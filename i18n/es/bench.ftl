@@ -596,6 +596,8 @@ plan-filter-say = { $filter ->
         }
     }
 
+# The plan screen, come back to with something filled in.
+plan-again-say = Plan, como lo dejaste.
 plan-say = Plan. Elige qué cubres y si el nudo se puede deslizar encima; después escribe su grosor, cuánto se va a cubrir y qué cabo. El tabulador avanza, las flechas arriba y abajo eligen un nudo, Intro lo toma.
 # Said when a field is come to. $text: what is typed there, or none.
 # Ejemplo: Cabo: 4mm. Avance de página recorre los conocidos.

@@ -30,19 +30,19 @@ count-so-far = { $asked ->
     }
 # $tie: the knot that was found. $colours: what its colours say: cord, passes, strands, alike or too-many.
 count-told = { $asked ->
-        [bights] Sujeta el nudo de pie. ¿Cuántas ondas tiene su borde del pie? Pon el pulgar en una y cuenta toda la vuelta. Siguiente: una más.
-        [nested] Mira un punto de ese borde. ¿Cuántas ondas hay ahí metidas una dentro de otra? Los cabos que van juntos todo el camino cuentan como uno. En la mayoría de los nudos es 1. Siguiente: una más.
+        [bights] Sujeta el nudo de pie. ¿Cuántas ondas tiene su borde del pie? Pon el pulgar en una y cuenta toda la vuelta. Siguiente: sumar uno.
+        [nested] Mira un punto de ese borde. ¿Cuántas ondas hay ahí metidas una dentro de otra? Los cabos que van juntos todo el camino cuentan como uno. En la mayoría de los nudos es 1. Siguiente: sumar uno.
         [lands] Desde una onda de fuera del pie sigue un cabo hasta el borde de la cabeza. ¿En qué fila de ondas da allí la vuelta, siendo 1 la de fuera? Siguiente: una fila más adentro.
         [rows] Desde { $nested ->
             [one] una onda del pie
            *[other] esa onda de fuera del pie
-        } sigue un cabo hasta el borde de la cabeza. ¿Cuántas veces se cruza? Los cabos que van juntos cuentan como uno. Siguiente: una más.
-        [passes] ¿Cuántos cabos van juntos, uno al lado de otro? Siguiente: uno más.
+        } sigue un cabo hasta el borde de la cabeza. ¿Cuántas veces se cruza? Los cabos que van juntos cuentan como uno. Siguiente: sumar uno.
+        [passes] ¿Cuántos cabos van juntos, uno al lado de otro? Siguiente: sumar uno.
         [over] { $nested ->
             [one] Sigue un cabo que sube hacia la derecha desde el borde del pie.
            *[other] Sigue un cabo que sube hacia la derecha desde una onda de la fila { $from } del pie, contando desde fuera.
         } Cruce { $number } de { $of }: ¿pasa por encima?
-        [colours] ¿Cuántos colores de cabo ves? Siguiente: uno más.
+        [colours] ¿Cuántos colores de cabo ves? Siguiente: sumar uno.
        *[found] { $tie }. { $colours ->
             [cord] Un solo cabo lo hace entero.
             [passes] Es una sola hebra, y hay pasadas con cabo propio.

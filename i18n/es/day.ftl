@@ -77,7 +77,7 @@ fault-pin = ¿Junto a qué { -pin } { -of-bottom } está el fallo? Queda { -stra
        *[right] derecha
     }, sin llegar a la siguiente. Por ahora, { -pin } { $number } de { $of }. Siguiente: una { -pin } más.
 fault-row = ¿En qué fila de cruces, contando { -from-the-bottom }? Por ahora, fila { $number } de { $of }. Siguiente: una fila más.
-fault-nth = En esa fila hay allí { $of } cruces. ¿Cuál es, contando desde la { -pin }? Por ahora, el número { $number }. Siguiente: uno más.
+fault-nth = En esa fila hay allí { $of } cruces. ¿Cuál es, contando desde la { -pin }? Por ahora, el número { $number }. Siguiente: sumar uno.
 # Which of several cords lies wrong. $over: yes when it goes over, $cords: what it crosses.
 fault-which = Allí se cruzan varios cabos. ¿Es el tramo { $leg } de la pasada { $pass }{ $strands ->
         [one] { "" }

@@ -3,7 +3,7 @@
 paper-heading = Para llevar
 
 # How the screen is worked. Spoken as well.
-paper-how = En papel o como imagen en movimiento: arriba y abajo eligen, las flechas de los lados cambian la clase de archivo, Intro lo hace.
+paper-how = En papel o como imagen en movimiento: arriba y abajo eligen, las flechas de los lados cambian el tipo de archivo, la barra espaciadora lo crea.
 
 # What can be made. $kind: card, strip, stage or reel.
 paper-name = { $kind ->
@@ -47,7 +47,7 @@ paper-dialog = { $kind ->
     }
 
 paper-asking = El sistema pregunta en una ventana propia adónde va el archivo. Con la barra espaciadora escribes la ruta aquí, Escape lo anula.
-paper-path = Adónde va, la ruta del archivo. Intro lo hace.
+paper-path = Adónde va, la ruta del archivo. Intro lo crea.
 paper-path-missing = No se da ninguna ruta: escribe una que acabe en el nombre del archivo, por ejemplo ~/timon.
 paper-exists = «{ $file }» ya existe: pulsa Intro otra vez para sobrescribirlo, o cambia el nombre.
 
@@ -90,7 +90,7 @@ paper-long = { $what ->
 ## Keys
 
 key-on-paper = en papel
-key-paper-make = hacerlo
+key-paper-make = crearlo
 key-paper-below = siguiente
 key-paper-above = el anterior
 key-paper-form = otra clase de archivo

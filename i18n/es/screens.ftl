@@ -6,10 +6,10 @@ app-title = Marlinspeak
 
 first-start-heading = ¿Hacemos juntos el primero?
 first-start-what = Una cabeza de turco es una trenza sin fin alrededor de un cabo, una barandilla o un mango. Aquí se hace de clavija en clavija sobre un tubo, paso a paso.
-first-start-needs = Necesitas un tubo con cinco clavijas alrededor de cada extremo del nudo y un metro de cabo.
+first-start-needs = Necesitas un tubo de unos 45 mm de grueso con dos anillos de cinco clavijas, a 12 mm uno de otro; un metro de cabo de 4 mm, cinta y un pasador.
 first-start-begin = Hacer el primero
 first-start-past = Otra cosa
-first-start-say = ¿Hacemos juntos el primero? Necesitas un tubo con cinco clavijas alrededor de cada extremo del nudo y un metro de cabo. Pulsa la barra espaciadora para empezar, o tabulador para otra cosa.
+first-start-say = ¿Hacemos juntos el primero? Necesitas un tubo de unos 45 mm de grueso con dos anillos de cinco clavijas, a 12 mm uno de otro; un metro de cabo de 4 mm, cinta y un pasador. Pulsa la barra espaciadora para empezar, o tabulador para otra cosa.
 
 ## The start screen
 
@@ -68,7 +68,7 @@ start-facts = { $leads } ramales y { $bights } senos{ $nested ->
     }
 
 # What no knot must be trusted with, where one is chosen.
-choice-caution = Solo adorna: que nunca sostenga a una persona ni una carga, y guarda cabo y piezas pequeñas lejos de los niños.
+choice-caution = El nudo solo adorna: que nunca sostenga a una persona ni una carga, y guarda cabo y piezas pequeñas lejos de los niños.
 
 # A knot of many evenings: it may be a slip of the hand. $legs: legs of all passes.
 start-huge = { $leads } ramales y { $bights } senos son { $legs } tramos, trabajo para muchas tardes. Pulsa otra vez para empezarlo, o cambia los números.
@@ -85,6 +85,8 @@ start-tie = { $leads } ramales y { $bights } senos{ $nested ->
         }
     }{ $passes ->
         [one] { "" }
+        [2] , doble
+        [3] , triple
        *[other] , { $passes } pasadas
     }{ $kind ->
         [usual] { "" }
@@ -207,5 +209,5 @@ trouble-restored = { $state ->
         }
     }
 # $path: the file or folder. $reason: as in reasons.ftl.
-trouble-io = No se ha podido acceder a «{ $path }» ({ $reason }): comprueba que la carpeta de los nudos existe y tiene sitio, y prueba de nuevo.
+trouble-io = No se ha podido acceder a «{ $path }» ({ $reason }): comprueba que su carpeta existe y tiene sitio, y prueba de nuevo.
 trouble-in-use = Este nudo está abierto en otra ventana o terminal: sigue allí, o pulsa otra vez la misma tecla para verlo sin cambiarlo.

@@ -2,9 +2,9 @@
 
 ## The shelf screen
 
-shelf-heading = El estante
-shelf-empty = El estante está vacío: aquí estará cada nudo que empieces. ¿Empezamos por el primero?
-shelf-empty-say = El estante está vacío. Pulsa la barra espaciadora para empezar el primer nudo, o Escape para volver.
+shelf-heading = Mis nudos
+shelf-empty = Aquí no hay nada todavía: aquí estará cada nudo que empieces. ¿Empezamos por el primero?
+shelf-empty-say = Mis nudos. Aquí no hay nada todavía. Pulsa la barra espaciadora para empezar el primer nudo, o Escape para volver.
 
 # How a tie stands. $state: waiting, finished or away.
 # Ejemplo: 58 por ciento, 14 de 24 tramos, última vez ayer
@@ -24,8 +24,8 @@ shelf-tie-log = { $logged ->
        *[no] Aún no está en el cuaderno: L apunta lo que se usó
     }
 
-# Spoken when the shelf appears. Ejemplo: El estante. 3 nudos. Arriba y abajo pasan de uno a otro.
-shelf-say = El estante. { $ties ->
+# Spoken when the shelf appears. Ejemplo: Mis nudos. 3 nudos. Arriba y abajo pasan de uno a otro.
+shelf-say = Mis nudos. { $ties ->
         [one] Un nudo.
        *[other] { $ties } nudos. Las flechas arriba y abajo pasan de uno a otro, la barra espaciadora retoma uno.
     }

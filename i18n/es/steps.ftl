@@ -762,6 +762,14 @@ lay-show-note-on = { $share ->
        *[other] , { $made } de { $turns } vueltas
     }
 
+# The side of the cord on which a follower lies. $lane: bottom, top, or the same of its own lead pass.
+lay-show-lane = { $lane ->
+        [bottom] Por el { -side-bottom }
+        [top] Por el { -side-top }
+        [bottom-own] Por el { -side-bottom } de su propia pasada guía
+       *[top-own] Por el { -side-top } de su propia pasada guía
+    }
+
 # $landing as for lay-say-landing; $turns as for lay-say-way.
 lay-show-note = { $landing ->
         [on-the-way] { $part ->

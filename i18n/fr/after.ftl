@@ -395,7 +395,7 @@ finish-say-teach = { $task ->
 finish-show = { $task ->
         [tuck] { $end ->
             [standing] Dormant à { -bottom } { $pin }
-           *[working] Courant à { -bottom } { $pin }
+           *[working] Bout courant à { -bottom } { $pin }
         }
         [join] Ajustez le raccord
         [trim] Coupez les { $ends } extrémités
@@ -429,11 +429,12 @@ finish-show-note = { $task ->
     }
 
 ## Cautions, before what can hurt: spoken with the step, and on the screen as long as it stands.
-## $caution: pins, fingers, blades, heat, load, children, pull or rest.
+## $caution: pins, fingers, blades, pick, heat, load, children, pull or rest.
 
 caution-say = { $caution ->
         [pins] Attention aux picots : ils dépassent ; éloignez-en vos yeux et vos paumes.
         [blades] Coupez et poussez à l’opposé de votre corps, l’autre main derrière la lame ou la pointe.
+        [pick] Poussez l’épissoir loin de votre corps et de la main qui tient le nœud.
         [needle] Poussez l’aiguille loin de la main qui tient l’ouvrage. Avec de la colle, ouvrez une fenêtre, et gardez-la loin de la peau et des yeux.
         [heat] Attention, ça brûle. Ouvrez une fenêtre, tenez la flamme loin du nœud et de tout ce qui brûle, et ne touchez pas l’extrémité avant qu’elle soit froide : le cordon fondu colle à la peau. Une extrémité scellée peut être coupante.
         [load] Ce nœud couvre et décore. Ne lui confiez jamais une personne ni une charge ; pour porter une charge, suivez les règles locales et adressez-vous à une personne habilitée.
@@ -446,6 +447,7 @@ caution-say = { $caution ->
 caution-show = { $caution ->
         [pins] Les picots dépassent : attention aux yeux et aux paumes.
         [blades] Coupez et poussez à l’opposé de votre corps.
+        [pick] Poussez l’épissoir loin du corps.
         [needle] L’aiguille loin de la main qui tient. Colle : aérez, loin de la peau et des yeux.
         [heat] Aérez. Restez loin de tout ce qui brûle. Le cordon fondu colle et brûle : laissez-le refroidir. Une extrémité scellée peut être coupante.
         [load] Décoratif seulement : jamais pour tenir une personne ou une charge. Pour porter une charge, suivez les règles locales et adressez-vous à une personne habilitée.

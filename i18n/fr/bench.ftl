@@ -594,6 +594,8 @@ plan-filter-say = { $filter ->
         }
     }
 
+# The plan screen, come back to with something filled in.
+plan-again-say = Le plan, tel que vous l’avez laissé.
 plan-say = Le plan. Choisissez ce que vous couvrez et si le nœud peut s’enfiler, puis tapez son diamètre, la longueur à couvrir, et le cordon. Tabulation avance, les flèches haut et bas choisissent un nœud, entrée le prend.
 # Said when a field is come to. $text: what is typed there, or none.
 # Exemple : Cordon : 4mm. Page suivante parcourt ceux qui sont connus.

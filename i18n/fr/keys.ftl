@@ -62,7 +62,7 @@ key-faster = plus rapide
 key-pause = pause
 key-turn-picture = tourner la vue
 key-size-picture = plus grande, sans, plus petite
-key-whole-picture = sur tout l’écran
+key-whole-picture = grande image
 key-smaller = plus petite
 key-write-log = le noter
 
@@ -73,7 +73,7 @@ key-begin = le commencer
 key-first-tie = le faire
 key-form = nommer le nœud par ses nombres
 key-plan = un nœud pour un objet
-key-shelf = étagère
+key-shelf = mes nœuds
 key-course = premiers nœuds
 key-glossary = mots du métier
 key-count = compter un nœud

@@ -183,8 +183,8 @@ take-back-show-phase = { $pass ->
        *[other] On défait le trajet { $leg }, passe { $pass }
     }
 take-back-show-crossing = { $over ->
-        [yes] en ENJAMBANT { $cords }
-       *[no] repassez sous { $cords }
+        [yes] revenir en ENJAMBANT { $cords }
+       *[no] ressortir de dessous { $cords }
     }
 take-back-show-note = { $whole ->
         [yes] { $heading ->

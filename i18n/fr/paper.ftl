@@ -3,7 +3,7 @@
 paper-heading = À emporter
 
 # How the screen is worked. Spoken as well.
-paper-how = Sur papier ou en image animée : haut et bas choisissent, les flèches de côté changent la sorte de fichier, Entrée le fait.
+paper-how = Sur papier ou en image animée : haut et bas choisissent, les flèches de côté changent le type de fichier, la barre d’espace le crée.
 
 # What can be made. $kind: card, strip, stage or reel.
 paper-name = { $kind ->
@@ -47,7 +47,7 @@ paper-dialog = { $kind ->
     }
 
 paper-asking = Le système demande dans sa propre fenêtre où va le fichier. La barre d’espace fait taper le chemin ici, Échap annule.
-paper-path = Où il va, le chemin du fichier. Entrée le fait.
+paper-path = Où il va, le chemin du fichier. Entrée le crée.
 paper-path-missing = Aucun chemin n’est donné : tapez-en un qui finit par le nom du fichier, par exemple ~/barre.
 paper-exists = « { $file } » existe déjà : appuyez encore une fois sur Entrée pour l’écraser, ou changez le nom.
 
@@ -90,7 +90,7 @@ paper-long = { $what ->
 ## Keys
 
 key-on-paper = sur papier
-key-paper-make = le faire
+key-paper-make = le créer
 key-paper-below = suivant
 key-paper-above = précédent
 key-paper-form = autre sorte de fichier

@@ -6,10 +6,10 @@ app-title = Marlinspeak
 
 first-start-heading = Et si nous faisions le premier ensemble ?
 first-start-what = Un bonnet turc est une tresse sans fin autour d’un cordage, d’une rambarde ou d’un manche. Ici, vous le faites de picot en picot sur un tube, étape par étape.
-first-start-needs = Il vous faut un tube avec cinq picots autour de chaque bout du nœud, et un mètre de cordon.
+first-start-needs = Il vous faut un tube d’environ 45 mm d’épaisseur avec deux anneaux de cinq picots, à 12 mm l’un de l’autre ; un mètre de cordon de 4 mm, du ruban adhésif et un épissoir.
 first-start-begin = Faire le premier
 first-start-past = Autre chose
-first-start-say = Et si nous faisions le premier ensemble ? Il vous faut un tube avec cinq picots autour de chaque bout du nœud, et un mètre de cordon. Appuyez sur la barre d’espace pour commencer, ou sur tabulation pour autre chose.
+first-start-say = Et si nous faisions le premier ensemble ? Il vous faut un tube d’environ 45 mm d’épaisseur avec deux anneaux de cinq picots, à 12 mm l’un de l’autre ; un mètre de cordon de 4 mm, du ruban adhésif et un épissoir. Appuyez sur la barre d’espace pour commencer, ou sur tabulation pour autre chose.
 
 ## The start screen
 
@@ -65,7 +65,7 @@ start-facts = { $leads } brins, { $bights } ganses{ $nested ->
     }
 
 # What no knot must be trusted with, where one is chosen.
-choice-caution = Il ne fait que décorer : ne lui confiez jamais une personne ni une charge, et gardez cordon et petites pièces hors de portée des jeunes enfants.
+choice-caution = Le nœud ne fait que décorer : ne lui confiez jamais une personne ni une charge, et gardez cordon et petites pièces hors de portée des jeunes enfants.
 
 # A knot of many evenings: it may be a slip of the hand. $legs: legs of all passes.
 start-huge = { $leads } brins et { $bights } ganses font { $legs } trajets, l’ouvrage de bien des soirées. Appuyez encore une fois pour le commencer, ou changez les nombres.
@@ -82,6 +82,8 @@ start-tie = { $leads } brins, { $bights } ganses{ $nested ->
         }
     }{ $passes ->
         [one] { "" }
+        [2] , doublé
+        [3] , triplé
        *[other] , { $passes } passes
     }{ $kind ->
         [usual] { "" }
@@ -182,7 +184,7 @@ at-once-say = { $fair ->
 # In the bar of keys, as short as can be, while the voice is lost.
 voice-lost-sign = Pas de voix
 voice-lost = Pas de voix : le service de parole ne répond pas. Les étapes continuent par écrit, et la parole reviendra d’elle-même.
-saving-foreseen = Ce que vous faites à ce nœud ne peut pas être enregistré ({ $reason }) : il reste tel qu’il a été gardé, notez donc l’étape où vous vous arrêtez. Pour qu’il le soit, vérifiez que vous pouvez écrire dans le dossier et qu’il y a de la place sur le disque ; chaque touche retente l’essai.
+saving-foreseen = Ce que vous faites à ce nœud ne peut pas être enregistré ({ $reason }) : il reste tel qu’il a été gardé, notez donc l’étape où vous vous arrêtez. Pour qu’il le soit, vérifiez que vous pouvez écrire dans le dossier et qu’il y a de la place sur le disque ; chaque appui le tente de nouveau.
 saving-failed = Ce nœud ne peut pas être enregistré ({ $reason }). Un nouvel essai a lieu chaque seconde : faites de la place sur le disque ou vérifiez que vous pouvez écrire dans le dossier, et ne quittez pas avant que ce soit fait.
 saving-nowhere = Ce nœud ne peut pas être enregistré ({ $reason }) : le dossier des nœuds est hors d’atteinte. Les étapes continuent ; pour garder ce nœud, vérifiez que vous pouvez écrire dans le dossier, et recommencez-le.
 saving-slow = Pas encore enregistré : le disque tarde à répondre. Continuez l’ouvrage, et ne quittez pas tant que ceci est affiché.
@@ -212,5 +214,5 @@ trouble-restored = { $state ->
         }
     }
 # $path: the file or folder. $reason: as in reasons.ftl.
-trouble-io = « { $path } » est hors d’accès ({ $reason }) : vérifiez que le dossier des nœuds existe et qu’il y reste de la place, puis réessayez.
+trouble-io = « { $path } » est hors d’accès ({ $reason }) : vérifiez que son dossier existe et qu’il y reste de la place, puis réessayez.
 trouble-in-use = Ce nœud est ouvert dans une autre fenêtre ou un autre terminal : continuez là-bas, ou appuyez encore sur la même touche pour seulement regarder.

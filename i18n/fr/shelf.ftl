@@ -2,9 +2,9 @@
 
 ## The shelf screen
 
-shelf-heading = L’étagère
-shelf-empty = L’étagère est vide : chaque nœud commencé se range ici. On commence par le premier ?
-shelf-empty-say = L’étagère est vide. Appuyez sur la barre d’espace pour commencer le premier nœud, ou sur Échap pour revenir.
+shelf-heading = Mes nœuds
+shelf-empty = Il n’y a encore rien ici : chaque nœud commencé se range ici. On commence par le premier ?
+shelf-empty-say = Mes nœuds. Il n’y a encore rien ici. Appuyez sur la barre d’espace pour commencer le premier nœud, ou sur Échap pour revenir.
 
 # How a tie stands. $state: waiting, finished or away.
 # Exemple : 58 %, 14 trajets sur 24, dernière fois hier
@@ -28,8 +28,8 @@ shelf-tie-log = { $logged ->
        *[no] Pas encore au journal : L note ce qui a servi
     }
 
-# Spoken when the shelf appears. Exemple : L’étagère. 3 nœuds. Haut et bas passent de l’un à l’autre.
-shelf-say = L’étagère. { $ties ->
+# Spoken when the shelf appears. Exemple : Mes nœuds. 3 nœuds. Haut et bas passent de l’un à l’autre.
+shelf-say = Mes nœuds. { $ties ->
         [one] 1 nœud.
        *[other] { $ties } nœuds. Les flèches haut et bas passent de l’un à l’autre, la barre d’espace en reprend un.
     }

@@ -744,6 +744,14 @@ lay-show-note-on = { $share ->
        *[other] , { $made } tours sur { $turns }
     }
 
+# The side of the cord on which a follower lies. $lane: bottom, top, or the same of its own lead pass.
+lay-show-lane = { $lane ->
+        [bottom] Du { -side-bottom }
+        [top] Du { -side-top }
+        [bottom-own] Du { -side-bottom } de sa propre première passe
+       *[top-own] Du { -side-top } de sa propre première passe
+    }
+
 # $landing as for lay-say-landing; $turns as for lay-say-way.
 lay-show-note = { $landing ->
         [on-the-way] { $part ->

@@ -60,6 +60,8 @@ pub enum BarSlot {
     Where,
     /// Say it again.
     Again,
+    /// The picture over the whole screen, where there is room for the key.
+    Picture,
     /// Leave the screen.
     Leave,
     /// Lower right: the accent.
@@ -74,6 +76,7 @@ impl BarSlot {
             Self::Wrong => "bar-wrong",
             Self::Where => "bar-where",
             Self::Again => "bar-again",
+            Self::Picture => "bar-picture",
             Self::Leave => "bar-leave",
             Self::Next => "bar-next",
         }

@@ -3,6 +3,7 @@
 
 use jiff::Timestamp;
 
+use crate::bench::TyingPace;
 use crate::shelf::{Keeper, Shelf, ShelfError, ShelfReading, Shelved, Tie, TieStatus};
 
 /// What was found on the shelf for the start.
@@ -13,7 +14,7 @@ use crate::shelf::{Keeper, Shelf, ShelfError, ShelfReading, Shelved, Tie, TieSta
 ///
 /// let folder = tempfile::tempdir().unwrap();
 /// let shelf = Shelf::open(folder.path()).unwrap();
-/// let Inventory { waiting, is_new } =
+/// let Inventory { waiting, is_new, .. } =
 ///     inventory(&shelf, None, now()).unwrap().untroubled().unwrap();
 /// assert!(waiting.is_empty() && is_new, "somebody begins for the first time");
 /// ```
@@ -21,6 +22,8 @@ use crate::shelf::{Keeper, Shelf, ShelfError, ShelfReading, Shelved, Tie, TieSta
 pub struct Inventory {
     /// Ties still to be tied that are not put away, newest first.
     pub waiting: Vec<Shelved>,
+    /// The pace to go by for the first of them, where one is known.
+    pub pace: Option<TyingPace>,
     /// Whether nothing was ever begun here: no tie is there, and none was deleted.
     pub is_new: bool,
 }
@@ -62,12 +65,14 @@ pub fn inventory(
     };
     let found = |ties: Vec<Tie>| {
         let is_new = ties.is_empty() && !had_others;
-        let waiting = ties
+        let waiting: Vec<_> = ties
             .into_iter()
             .map(|tie| Shelved::new(tie, now, false))
-            .filter(|shelved| shelved.status() == TieStatus::Waiting);
+            .filter(|shelved| shelved.status() == TieStatus::Waiting)
+            .collect();
         Inventory {
-            waiting: waiting.collect(),
+            pace: waiting.first().and_then(|first| pace_at(shelf, &first.tie)),
+            waiting,
             is_new,
         }
     };
@@ -80,6 +85,13 @@ pub fn inventory(
         Ok(ShelfReading::of(unsaved, vec![error.into()]))
     })?;
     Ok(known.map(found))
+}
+
+/// The pace to go by for a tie. What is wrong with the log is told where the tie is taken up; until then
+/// a log that is not whole knows none.
+fn pace_at(shelf: &Shelf, tie: &Tie) -> Option<TyingPace> {
+    let ledger = shelf.ledger().ok().and_then(|log| log.untroubled().ok());
+    ledger.unwrap_or_default().pace_at(tie)
 }
 
 /// How often the shelf is listed at the most while ties are being saved.

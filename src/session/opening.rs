@@ -7,7 +7,8 @@ use crate::files::Gathering;
 use crate::guide::{AtOnce, COURSE, Lesson, LessonState, Plan, Script};
 use crate::knot::{Hand, Knot, KnotError, Lattice, Side, Weave};
 use crate::shelf::{
-    Held, Keeper, Ledger, Shelf, ShelfError, ShelfReading, ShelfTrouble, TakenUp, Tie, TieId,
+    Held, Keeper, Ledger, Presses, Shelf, ShelfError, ShelfReading, ShelfTrouble, TakenUp, Tie,
+    TieId,
 };
 
 /// How far the tyer is with each lesson of the course, from the ties on the shelf.
@@ -34,20 +35,28 @@ pub fn lessons(shelf: &Shelf) -> Result<ShelfReading<[LessonState; COURSE.len()]
 fn lesson_states(ties: Vec<Tie>) -> [LessonState; COURSE.len()] {
     let mut states = [LessonState::New; COURSE.len()];
     for tie in ties {
-        let index = COURSE
-            .iter()
-            .position(|lesson| Some(lesson.number) == tie.lesson);
-        if let Some(state) = index.map(|index| &mut states[index]) {
-            let script = Script::new(tie.plan, AtOnce::default());
-            let is_done = tie.place == script.last();
-            *state = (*state).max(if is_done {
-                LessonState::Done
-            } else {
-                LessonState::Begun
-            });
+        let script = Script::new(tie.plan, AtOnce::default());
+        let is_done = tie.place == script.last();
+        for (lesson, state) in COURSE.iter().zip(&mut states) {
+            // Whoever has tied the knot of a lesson has tied it, wherever it was begun.
+            if Some(lesson.number) == tie.lesson || is_done && is_knot_of(*lesson, script.plan()) {
+                *state = (*state).max(if is_done {
+                    LessonState::Done
+                } else {
+                    LessonState::Begun
+                });
+            }
         }
     }
     states
+}
+
+/// Whether a tie of this plan comes to the knot of a lesson.
+fn is_knot_of(lesson: Lesson, plan: &Plan) -> bool {
+    let knot = plan.knot();
+    (knot.leads(), knot.bights(), knot.nested()) == (lesson.leads, lesson.bights, lesson.nested)
+        && plan.laying().passes() == lesson.passes
+        && plan.is_round_hand() == lesson.round_hand
 }
 
 /// A tie of a plan, before its first step.
@@ -114,6 +123,23 @@ pub fn first_tie() -> Result<Tie, KnotError> {
     lesson_tie(COURSE[0], WeaveChoice::FewestTucks)
 }
 
+/// A tie of the shelf that was begun like this one, alone and without a name, and left without a press.
+fn untouched(shelf: &Shelf, tie: &Tie, gathering: &mut Gathering<ShelfTrouble>) -> Option<TakenUp> {
+    let ties = shelf.list().ok()?.hand_on(gathering);
+    let is_alike = |other: &&Tie| {
+        let is_untouched = other.presses == Presses::default() && !other.is_put_away;
+        let is_unnamed = other.name.is_empty() && other.note.is_empty();
+        let is_alone = tie.batch.is_none() && other.batch.is_none();
+        is_untouched
+            && is_unnamed
+            && is_alone
+            && (&other.plan, other.lesson) == (&tie.plan, tie.lesson)
+    };
+    let alike = ties.iter().find(is_alike)?;
+    let taken = shelf.take_up(alike.id()).ok()?.hand_on(gathering);
+    Some(taken).filter(|taken| taken.unsaved.is_none())
+}
+
 /// A tie as it comes into hand, and what keeps others off it.
 ///
 /// ```
@@ -160,16 +186,36 @@ impl InHand {
         Self::new(shelf, new_tie(plan))
     }
 
-    /// Begins a tie that is more than its plan, such as one of a lesson.
+    /// Begins a tie that is more than its plan, such as one of a lesson. One that was begun so before
+    /// and left without a press comes into hand once more: the shelf does not fill with ties of no leg.
+    ///
+    /// ```
+    /// use marlinspeak::guide::Plan;
+    /// use marlinspeak::session::{InHand, new_tie};
+    /// use marlinspeak::shelf::Shelf;
+    ///
+    /// let folder = tempfile::tempdir().unwrap();
+    /// let shelf = Shelf::open(folder.path()).unwrap();
+    /// let bell_rope = Plan::read("3", "5", "2", "").unwrap();
+    /// let begin = || InHand::new(Some(&shelf), new_tie(&bell_rope)).untroubled().unwrap();
+    /// let first = begin().tie.id().clone();
+    /// assert_eq!(*begin().tie.id(), first);
+    /// ```
     pub fn new(shelf: Option<&Shelf>, tie: Tie) -> ShelfReading<Self> {
-        let in_hand = match shelf.map(|shelf| shelf.begin(tie.clone())) {
-            Some(Ok(taken)) => Self::of(taken),
-            refused => Self {
-                error: refused.and_then(Result::err),
-                ..Self::unheld(tie)
-            },
-        };
-        ShelfReading::gather(|gathering| in_hand.at_pace(shelf, gathering))
+        ShelfReading::gather(|gathering| {
+            let begun = shelf.map(|shelf| match untouched(shelf, &tie, gathering) {
+                Some(untouched) => Ok(untouched),
+                None => shelf.begin(tie.clone()),
+            });
+            let in_hand = match begun {
+                Some(Ok(taken)) => Self::of(taken),
+                refused => Self {
+                    error: refused.and_then(Result::err),
+                    ..Self::unheld(tie)
+                },
+            };
+            in_hand.at_pace(shelf, gathering)
+        })
     }
 
     /// Takes a tie back that was put away a moment ago and is not on disk yet, as it stands.
@@ -254,6 +300,27 @@ impl InHand {
             is_again: false,
             pace: None,
             series: BatchPace::default(),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_knot_of_a_lesson_counts_wherever_it_was_tied() {
+        let of = |leads: &str, passes: &str, is_done: bool| {
+            let mut tie = new_tie(&Plan::read(leads, "5", passes, "1").unwrap());
+            if is_done {
+                tie.place = Script::new(tie.plan.clone(), AtOnce::default()).last();
+            }
+            lesson_states(vec![tie])[0]
+        };
+        assert_eq!(of("3", "1", true), LessonState::Done);
+        // Only begun, doubled, or of other leads, it is none of the course.
+        for other in [of("3", "1", false), of("3", "2", true), of("4", "1", true)] {
+            assert_eq!(other, LessonState::New);
         }
     }
 }

@@ -253,6 +253,9 @@ impl Words {
             }
             _ => {}
         }
+        if depth != Detail::Brief && lay.side.is_some() {
+            notes.push(self.text("lay-show-lane", &args));
+        }
         let is_plain_turn = matches!(lay.landing, Landing::Round | Landing::OnTheWay);
         if !(is_plain_turn && depth == Detail::Brief) {
             notes.push(self.text("lay-show-note", &args));

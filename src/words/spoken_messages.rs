@@ -168,6 +168,8 @@ pub enum Remark {
     LookOnlySay,
     /// A step that would have moved on by itself is held.
     PaceHeldSay,
+    /// The plan screen appears again, with what was filled in.
+    PlanAgainSay,
     /// The plan screen appears.
     PlanSay,
     /// The list of the settings appears.

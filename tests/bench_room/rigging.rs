@@ -4,6 +4,7 @@ use marlinspeak::bench::{
     Cord, KitItem, Layout, PassCord, Rig, RigCaution, RigError, RigJob, Start, Thread, Tool, Tube,
     kit, pin_holds, pin_needed, pin_to_buy, pinning, rig,
 };
+use marlinspeak::guide::COURSE;
 use marlinspeak::knot::Lattice;
 
 use crate::{counts, mm};
@@ -204,6 +205,22 @@ fn rows_are_read_as_typed() {
         assert!(Tube::parse_rows(bad).is_err(), "{bad}");
     }
     assert!(Tube::ringed(mm(40.0), &[]).is_err());
+}
+
+/// What the first start asks for (`first-start-needs`) is what the first tie of the course takes.
+#[test]
+fn the_first_tie_takes_the_tube_and_the_cord_that_the_first_start_asks_for() {
+    let first = COURSE[0];
+    let rig = rigged(
+        first.leads,
+        first.bights,
+        first.passes,
+        &Tube::plain(mm(45.0)),
+    );
+    let apart = rig.laid.ring_spacing.get();
+    assert!((12.0..13.0).contains(&apart), "{apart}");
+    let cut = rig.cord.to_cut().get();
+    assert!((900.0..=1000.0).contains(&cut), "{cut}");
 }
 
 #[test]

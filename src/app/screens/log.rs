@@ -174,8 +174,9 @@ impl ScreenPage for State {
                 .style(theme::pressable(self.form.focus() == Keep))
                 .on_press(Message::Keep),
         );
-        form = form.push(self.wrong_at(Keep));
+        // What is asked before it is left stands where nothing scrolls it away.
         page.push(scrollable(form).id(FORM).width(Fill).height(Fill))
+            .push(self.wrong_at(Keep))
             .into()
     }
 

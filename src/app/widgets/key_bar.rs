@@ -90,14 +90,15 @@ pub fn key_bar<'a>(
         let shapes = shapes(&keys, no_voice.as_deref(), room.width);
         let at = |slot: BarSlot| {
             let mut faces = keys.iter().zip(&shapes);
-            let found = faces.find(|(key, _)| key.hint.slot == Some(slot));
-            found.map(|(key, shape)| in_bar_button(key, slot, *shape))
+            let (key, shape) = faces.find(|(key, _)| key.hint.slot == Some(slot))?;
+            shape.map(|shape| in_bar_button(key, slot, shape))
         };
         let left = [
             BarSlot::Back,
             BarSlot::Wrong,
             BarSlot::Where,
             BarSlot::Again,
+            BarSlot::Picture,
         ];
         let mut bar = row(left.into_iter().filter_map(at)).push(space::horizontal());
         if let Some(sentence) = no_voice.clone() {
@@ -115,32 +116,43 @@ pub fn key_bar<'a>(
 }
 
 /// How each key stands in a bar of this width: all in one way, or each in the narrowest, or with as many
-/// words as there is room for.
-fn shapes(keys: &[KeyFace], no_voice: Option<&str>, room: f32) -> Vec<Shape> {
+/// words as there is room for. The key of the picture is left out before another loses its words.
+fn shapes(keys: &[KeyFace], no_voice: Option<&str>, room: f32) -> Vec<Option<Shape>> {
     let sign = no_voice.map_or(0.0, |sentence| ems(sentence) + 2.0 * SIDES + GAP);
     let rest = room - LEAST - sign - 4.0;
-    let fits = |shapes: &[Shape]| {
+    let fits = |shapes: &[Option<Shape>]| {
         let faces = keys.iter().zip(shapes);
-        faces
-            .map(|(key, shape)| width(key, *shape) + GAP)
-            .sum::<f32>()
-            <= rest
+        let widths = faces.filter_map(|(key, shape)| Some(width(key, (*shape)?) + GAP));
+        widths.sum::<f32>() <= rest
+    };
+    let of_picture = keys
+        .iter()
+        .position(|key| key.hint.slot == Some(BarSlot::Picture));
+    let without = |mut shapes: Vec<Option<Shape>>| {
+        if let Some(place) = of_picture {
+            shapes[place] = None;
+        }
+        shapes
     };
     for shape in [Shape::Beside, Shape::Below] {
-        let alike = vec![shape; keys.len()];
+        let alike = vec![Some(shape); keys.len()];
         if fits(&alike) {
             return alike;
         }
     }
-    let mut shapes = vec![Shape::Cap; keys.len()];
+    let alike = without(vec![Some(Shape::Below); keys.len()]);
+    if fits(&alike) {
+        return alike;
+    }
+    let mut shapes = without(vec![Some(Shape::Cap); keys.len()]);
     for slot in BY_WEIGHT {
         let Some(place) = keys.iter().position(|key| key.hint.slot == Some(slot)) else {
             continue;
         };
-        shapes[place] = narrowest(&keys[place]);
+        shapes[place] = Some(narrowest(&keys[place]));
         // What goes on always says what it does.
         if slot != BarSlot::Next && !fits(&shapes) {
-            shapes[place] = Shape::Cap;
+            shapes[place] = Some(Shape::Cap);
         }
     }
     shapes
@@ -266,7 +278,7 @@ mod tests {
     use super::*;
     use crate::app::key_guide::KeyGroup;
 
-    fn faces(labels: [&str; 6]) -> Vec<KeyFace> {
+    fn faces(labels: &[&str]) -> Vec<KeyFace> {
         let slots = [
             BarSlot::Back,
             BarSlot::Wrong,
@@ -274,18 +286,19 @@ mod tests {
             BarSlot::Again,
             BarSlot::Leave,
             BarSlot::Next,
+            BarSlot::Picture,
         ];
-        let face = |(slot, label): (BarSlot, &str)| KeyFace {
+        let face = |(slot, label): (BarSlot, &&str)| KeyFace {
             hint: KeyHint::new(KeyGroup::Steps, "a", "key-next").at(slot),
             cap: "A".to_owned(),
-            label: label.to_owned(),
+            label: (*label).to_owned(),
         };
         slots.into_iter().zip(labels).map(face).collect()
     }
 
     #[test]
     fn where_room_is_short_the_words_of_what_is_pressed_most_stay() {
-        let keys = faces([
+        let keys = faces(&[
             "find my place",
             "leave it as it is",
             "where am I",
@@ -294,14 +307,34 @@ mod tests {
             "take back",
         ]);
         let at = |width: f32| shapes(&keys, None, width);
-        assert!(at(2000.0).iter().all(|shape| *shape == Shape::Beside));
+        assert!(at(2000.0).iter().all(|shape| *shape == Some(Shape::Beside)));
         // The narrowest window has room for all of them.
-        assert!(!at(768.0).contains(&Shape::Cap), "{:?}", at(768.0));
+        assert!(!at(768.0).contains(&Some(Shape::Cap)), "{:?}", at(768.0));
         let few = at(420.0);
-        assert_ne!(few[5], Shape::Cap, "{few:?}");
-        assert_eq!(few[3], Shape::Cap, "{few:?}");
+        assert_ne!(few[5], Some(Shape::Cap), "{few:?}");
+        assert_eq!(few[3], Some(Shape::Cap), "{few:?}");
         // What goes on says so in any room.
-        assert_ne!(at(10.0)[5], Shape::Cap);
+        assert_ne!(at(10.0)[5], Some(Shape::Cap));
+    }
+
+    #[test]
+    fn the_key_of_the_picture_goes_before_another_loses_its_words() {
+        let labels = ["back", "wrong", "where am I", "again", "leave", "next"];
+        let keys = faces(&[&labels[..], &["large picture"]].concat());
+        assert_eq!(shapes(&keys, None, 768.0)[6], Some(Shape::Below));
+        let others = faces(&labels);
+        for width in 300..2000_u16 {
+            let (with, alone) = (
+                shapes(&keys, None, width.into()),
+                shapes(&others, None, width.into()),
+            );
+            if with[6].is_none() {
+                let loses = with[..6].contains(&Some(Shape::Cap));
+                assert_eq!(loses, alone.contains(&Some(Shape::Cap)), "{width}");
+            } else {
+                assert!(!with.contains(&Some(Shape::Cap)), "{width}: {with:?}");
+            }
+        }
     }
 
     #[test]

@@ -22,6 +22,8 @@ pub enum Caution {
     Fingers,
     /// Knives, picks and needles.
     Blades,
+    /// The pick that opens the way for an end.
+    Pick,
     /// A needle that sews a mat, and the glue that may hold it.
     Needle,
     /// Hot knife and flame.

@@ -76,7 +76,12 @@ impl Step {
     /// What can hurt here: it stands on the screen as long as the step does.
     pub fn cautions(&self) -> Vec<Caution> {
         let mut cautions = self.cautions_with_pins();
-        cautions.retain(|caution| *caution != Caution::Pins || self.rims.has_pins());
+        cautions.retain(|caution| match caution {
+            Caution::Pins => self.rims.has_pins(),
+            // Round the hand a fingertip opens the way.
+            Caution::Pick => self.rims != RimNames::WristTips,
+            _ => true,
+        });
         cautions
     }
 
@@ -96,9 +101,8 @@ impl Step {
             },
             What::Fair(_) => vec![Caution::Pull],
             What::Finish(finish) => match finish.task {
-                FinishTask::Tuck(_) | FinishTask::Join(_) | FinishTask::Trim { .. } => {
-                    vec![Caution::Blades]
-                }
+                FinishTask::Tuck(_) | FinishTask::Join(_) => vec![Caution::Pick],
+                FinishTask::Trim { .. } => vec![Caution::Blades],
                 FinishTask::Seal { .. } => vec![Caution::Heat],
                 FinishTask::Press => vec![Caution::Needle],
                 FinishTask::Done { .. } => vec![Caution::Load],
@@ -112,10 +116,7 @@ impl Step {
         let was_said = |caution: &Caution| match (caution, &self.what) {
             (Caution::Blades, What::Kit(kit)) => kit.is_later_blade(),
             (Caution::Pins, What::Rig(step)) => step.is_top(),
-            (Caution::Blades, What::Finish(finish)) => {
-                matches!(finish.task, FinishTask::Tuck(_) | FinishTask::Join(_))
-                    && self.place != Place::Finish { task: 1 }
-            }
+            (Caution::Pick, _) => self.place != Place::Finish { task: 1 },
             (Caution::Pull, _) => self.place != Place::fair(1, PassLeg::FIRST),
             _ => false,
         };

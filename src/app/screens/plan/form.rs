@@ -144,7 +144,12 @@ const ANY_LENGTH: &str = "30 mm";
 impl State {
     /// What is said when the screen appears: what no knot may be trusted with, before one is chosen.
     pub(super) fn say(&self, words: &Words) -> Spoken {
-        let screen = words.remark(Remark::PlanSay);
+        let screen = if self.form.is_empty() {
+            words.remark(Remark::PlanSay)
+        } else {
+            let again = words.remark(Remark::PlanAgainSay);
+            again.then(&self.say_field(words))
+        };
         let screen = screen.then(words.choice_caution().spoken());
         let screen = match &self.only {
             Some(only) => screen.then(words.only_knot(only, self.form.is_empty()).spoken()),

@@ -143,8 +143,10 @@ impl State {
             .style(theme::field)
             .on_input(move |text| Message::Typed(field, text))
             .on_submit(Message::Begin);
-        let input = mouse_area(input).on_release(Message::Pointed(field));
-        labelled(label, input.into())
+        // A click on its name, or between the two, is one into the field.
+        mouse_area(labelled(label, input.into()))
+            .on_release(Message::Pointed(field))
+            .into()
     }
 
     fn choice(&self, field: StartField, label: String, value: String) -> Element<'_, Message> {

@@ -116,8 +116,8 @@ pub(super) fn as_it_lies(waiting: &Shelved) -> Option<Subject> {
     Some(Subject::of(&script, &step))
 }
 
-/// Minutes that the rest of a tie takes at a usual pace.
-pub(super) fn minutes_left(tie: &Shelved) -> f64 {
+/// Minutes that the rest of a tie takes at a pace, or else at a usual one.
+pub(super) fn minutes_left(tie: &Shelved, pace: Option<TyingPace>) -> f64 {
     let script = Script::new(tie.tie.plan.clone(), AtOnce::default());
-    script.minutes_left(tie.place, TyingPace::USUAL)
+    script.minutes_left(tie.place, pace.unwrap_or(TyingPace::USUAL))
 }

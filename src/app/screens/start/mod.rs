@@ -20,6 +20,7 @@ use crate::app::off_thread::off_thread;
 use crate::app::picture_view::PictureView;
 use crate::app::services::LAST_SAVE;
 use crate::app::widgets;
+use crate::bench::TyingPace;
 use crate::guide::Plan;
 use crate::knot::{Hand, Side};
 use crate::pedal::{Intent, Press};
@@ -42,6 +43,8 @@ pub struct State {
     tied_on: TiedOn,
     focus: Option<StartField>,
     waiting: Vec<Shelved>,
+    /// The pace to go by for the first of them.
+    pace: Option<TyingPace>,
     /// Whether the first tie is offered: nothing was ever begun here, and the form is as it was.
     is_new: bool,
     /// Whether it is the first time that the screen is up; once the shelf was looked through, whether
@@ -158,6 +161,7 @@ impl ScreenPage for State {
                     self.welcomes &= found.is_new && is_whole;
                     self.is_new = self.welcomes && self.focus.is_none();
                     self.waiting = found.waiting;
+                    self.pace = found.pace;
                     self.is_ready = true;
                 }
                 Err(error) => {
@@ -305,6 +309,7 @@ impl State {
             tied_on,
             focus: None,
             waiting: Vec::new(),
+            pace: None,
             is_new: false,
             welcomes: false,
             is_ready: true,

@@ -102,7 +102,7 @@ impl State {
     fn at_hand<'a>(&'a self, room: Size, words: &'a Words) -> Element<'a, Message> {
         let is_low = room.height < VERY_LOW;
         if let Some(first) = self.waiting.first() {
-            let left_off = Self::left_off(first, is_low, words);
+            let left_off = Self::left_off(first, self.pace, is_low, words);
             return column![left_off, self.others(words)].spacing(12).into();
         }
         let parts = column![
@@ -126,7 +126,7 @@ impl State {
                 self.others_in(Size::new(room.width, OTHERS_ABOVE), words)
             };
             return parts
-                .push(Self::left_off(first, false, words))
+                .push(Self::left_off(first, self.pace, false, words))
                 .push(Self::ways(ABREAST, room.width, words))
                 .push(others)
                 .into();

@@ -9,6 +9,7 @@ use super::{Message, State};
 use crate::app::text_layout::text_metrics::TextMetrics;
 use crate::app::widgets::key_bar::keycap;
 use crate::app::{theme, widgets};
+use crate::bench::TyingPace;
 use crate::shelf::Shelved;
 use crate::words::{Words, shown_name};
 
@@ -27,7 +28,12 @@ const ROW: f32 = 1.3;
 
 impl State {
     /// The tie that one press takes up: which it is, how far it is, what is left of it.
-    pub(super) fn left_off<'a>(tie: &Shelved, is_low: bool, words: &Words) -> Element<'a, Message> {
+    pub(super) fn left_off<'a>(
+        tie: &Shelved,
+        pace: Option<TyingPace>,
+        is_low: bool,
+        words: &Words,
+    ) -> Element<'a, Message> {
         // Where it is low a line that would go on a second row of the larger type has one of the smaller.
         let large = if is_low { theme::BODY } else { LARGE };
         let mut face = column![].spacing(if is_low { 2 } else { 4 });
@@ -52,7 +58,7 @@ impl State {
                     .font(theme::BOLD),
             )
             .push(text(words.tie_progress(tie.progress, tie.days)).size(theme::SMALL))
-            .push(text(words.time_left(minutes_left(tie))).size(theme::SMALL))
+            .push(text(words.time_left(minutes_left(tie, pace))).size(theme::SMALL))
             .push(container(go_on.spacing(12).align_y(Center)).padding([4, 0]));
         button(face)
             .width(Fill)

@@ -7,7 +7,7 @@ mod view;
 
 use std::time::Duration;
 
-use iced::widget::space;
+use iced::widget::{mouse_area, space};
 use iced::{Element, Task};
 
 use super::context::Context;
@@ -29,9 +29,12 @@ pub struct State {
     picture: PictureView,
 }
 
-/// Nothing happens on the screen besides presses.
+/// What happens on the screen besides presses.
 #[derive(Clone, Copy, Debug)]
-pub enum Message {}
+pub enum Message {
+    /// What stands over the step was clicked.
+    OverClicked,
+}
 
 impl ScreenPage for State {
     type Message = Message;
@@ -52,8 +55,14 @@ impl ScreenPage for State {
         (state, Task::none())
     }
 
-    fn update(&mut self, message: Message, _: &mut Context) -> Next<Message> {
-        match message {}
+    /// What stands over the step goes: a pause ends, and the step is told.
+    fn update(&mut self, Message::OverClicked: Message, context: &mut Context) -> Next<Message> {
+        let page = context.session.page();
+        let intent = match page.and_then(|page| page.pause) {
+            Some(_) => Intent::Pause,
+            None => Intent::Again,
+        };
+        self.press(&Press::default(), Some(intent), context)
     }
 
     /// What asks something of the picture is done here, all else by the session.
@@ -127,7 +136,13 @@ impl ScreenPage for State {
             ways: self.ways(walk.keys(), context),
             ..around(page)
         };
-        view::fitted(shown, &self.picture, around)
+        let is_covered = around.over.is_some();
+        let stage = mouse_area(view::fitted(shown, &self.picture, around));
+        if is_covered {
+            stage.on_press(Message::OverClicked).into()
+        } else {
+            stage.into()
+        }
     }
 
     fn shows_notices(&self) -> bool {
@@ -167,6 +182,7 @@ impl ScreenPage for State {
             .at(BarSlot::Where);
         let leave = match now {
             _ if self.is_whole(context) => "key-smaller",
+            _ if context.session.walk().is_some_and(Walk::is_whereabouts) => "key-to-step",
             Keys::Steps | Keys::Standing | Keys::PieceDone | Keys::Done => "key-leave",
             Keys::Wrong
             | Keys::TakingBack
@@ -189,7 +205,12 @@ impl ScreenPage for State {
         ];
         let log = KeyHint::new(KeyGroup::Steps, "l", "key-write-log");
         let log = (now == Keys::PieceDone).then_some(log);
-        own.into_iter().chain(log).chain(MORE).collect()
+        let mut keys: Vec<_> = own.into_iter().chain(log).chain(MORE).collect();
+        if self.is_whole(context) {
+            // It has the whole screen already.
+            keys.retain(|hint| hint.slot != Some(BarSlot::Picture));
+        }
+        keys
     }
 
     fn close(self, context: &mut Context) {
@@ -254,7 +275,7 @@ const MORE: [KeyHint; 13] = [
     KeyHint::new(KeyGroup::Voice, "p", "key-pause").meaning(Intent::Pause),
     KeyHint::new(KeyGroup::Picture, "v", "key-turn-picture"),
     KeyHint::new(KeyGroup::Picture, "d", "key-size-picture"),
-    KeyHint::new(KeyGroup::Picture, "f", "key-whole-picture"),
+    KeyHint::new(KeyGroup::Picture, "f", "key-whole-picture").at(BarSlot::Picture),
     KeyHint::new(KeyGroup::Places, "o", "key-on-paper"),
     KeyHint::new(KeyGroup::Places, "t", "key-settings"),
 ];
