@@ -287,7 +287,7 @@ fn where_the_system_shows_no_window_the_path_is_typed_and_nothing_is_written_ove
     hands.press(ENTER);
     assert_eq!(
         hands.last_said(),
-        "Where it goes, the path of the file. Enter makes it."
+        "Save as: the path of the file. Enter makes it."
     );
     // Emptied, it is told what belongs there.
     typed(&mut hands, Path::new(""));
@@ -353,7 +353,7 @@ fn a_window_that_never_answers_holds_nobody() {
     // What it answers then is of no interest any more.
     hands.press(ENTER);
     hands.press(SPACE);
-    assert!(hands.last_said().starts_with("Where it goes"));
+    assert!(hands.last_said().starts_with("Save as"));
     let file = folder.path().join("card.pdf");
     typed(&mut hands, &file);
     hands.press(ENTER);
@@ -368,7 +368,7 @@ fn an_answer_of_no_use_has_the_path_typed() {
     let folder = TempDir::new().unwrap();
     let mut hands = on_paper(&folder, plan("5", "7"), Windows::new(Manner::Babbles));
     hands.press(ENTER);
-    assert!(hands.last_said().starts_with("Where it goes"));
+    assert!(hands.last_said().starts_with("Save as"));
     hands.press(ESCAPE);
     assert_eq!(hands.last_said(), "Nothing is made.");
 }

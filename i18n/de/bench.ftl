@@ -489,8 +489,8 @@ option-number = { $option } nimmt eine ganze Zahl von { $least } bis { $most }, 
 ## The plan screen
 
 plan-heading = Was willst du bedecken?
-plan-measure-across = quer
-plan-measure-round = rundum
+plan-measure-across = Durchmesser
+plan-measure-round = Umfang
 plan-object = Durchmesser
 plan-girth = Umfang
 plan-cover = Zu bedeckende Länge
@@ -594,7 +594,7 @@ plan-filter-say = { $filter ->
 
 # The plan screen, come back to with something filled in.
 plan-again-say = Plan, wie du ihn verlassen hast.
-plan-say = Plan. Wähl, was du bedeckst und ob sich der Knoten aufschieben lässt; dann gib ein, wie dick es ist, wie viel davon bedeckt werden soll, und die Schnur. Tab geht weiter, Pfeil auf und Pfeil ab wählen einen Knoten, Eingabe nimmt ihn.
+plan-say = Plan. Wähl, was du bedeckst und ob sich der Knoten überstreifen lässt; dann gib ein, wie dick es ist, wie viel davon bedeckt werden soll, und die Schnur. Tab geht weiter, Pfeil auf und Pfeil ab wählen einen Knoten, Eingabe nimmt ihn.
 # Said when a field is come to. $text: what is typed there, or none.
 # Example: Schnur: 4mm. Bild ab geht durch die bekannten.
 plan-field-say = { $asking ->

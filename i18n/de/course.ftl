@@ -36,7 +36,10 @@ course-line-say = Lektion { $number } von { $lessons }: { $lesson ->
 course-weave = Beginnt mit { $kind ->
         [twin] unter
        *[run] über
-    }: { $tucks }-mal durchstecken · W beginnt andersherum
+    }: { $tucks }-mal durchstecken · W: mit { $kind ->
+        [twin] über
+       *[run] unter
+    } beginnen
 course-weave-say = Die Flechtart beginnt mit { $kind ->
         [twin] unter
        *[run] über

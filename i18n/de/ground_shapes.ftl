@@ -98,7 +98,7 @@ fit-none-lies = Kein Knoten aus dieser Schnur liegt dort und deckt genug: Nimm {
 fit-no-room-in-place = Kein Knoten aus dieser Schnur lässt dort Platz zum Durchstecken: Nimm { $thinner ->
         [none] eine dünnere Schnur
        *[other] eine Schnur von { $thinner }
-    }, oder flicht ihn auf einem dickeren Rohr und schieb ihn auf.
+    }, oder flicht ihn auf einem dickeren Rohr und streif ihn über.
 
 # In the picture of a board: beyond its outer circle, where out is, and within its inner one, where in is.
 picture-circle = { $circle ->

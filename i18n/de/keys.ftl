@@ -62,7 +62,8 @@ key-faster = schneller
 key-pause = Pause
 key-turn-picture = Ansicht drehen
 key-size-picture = größer, aus, kleiner
-key-whole-picture = großes Bild
+key-whole-picture = über die ganze Seite
+key-picture = Bild
 key-smaller = kleiner
 key-write-log = aufschreiben
 

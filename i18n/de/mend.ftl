@@ -97,9 +97,9 @@ wrong-show-note = { $can-take-back ->
         [yes] Weiter: Bahn { $leg } zurücknehmen
        *[no] Es gibt nichts zurückzunehmen
     }
-wrong-show-note-find = Zurück: meine Stelle finden
+wrong-show-note-find = Zurück: Stelle suchen
 wrong-show-note-elsewhere = H: der Fehler ist anderswo
-wrong-show-note-leave = W: alles lassen, wie es ist
+wrong-show-note-leave = W: lassen, wie es ist
 
 # Taking a leg out again; the sentences of a step follow one another: this one, one for each
 # crossing in the order they are undone, and the last.

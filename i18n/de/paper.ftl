@@ -47,7 +47,7 @@ paper-dialog = { $kind ->
     }
 
 paper-asking = Das System fragt in einem eigenen Fenster, wohin die Datei kommt. Mit der Leertaste tippst du den Pfad hier, Escape bricht ab.
-paper-path = Wohin es kommt, der Pfad der Datei. Eingabe erstellt sie.
+paper-path = Speichern unter: der Pfad der Datei. Eingabe erstellt sie.
 paper-path-missing = Es ist kein Pfad genannt: Tipp einen, der mit dem Namen der Datei endet, etwa ~/pinne.
 paper-exists = „{ $file }“ gibt es schon: Drück noch einmal Eingabe, um die Datei zu überschreiben, oder ändere den Namen.
 

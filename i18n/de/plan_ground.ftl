@@ -7,9 +7,9 @@ plan-covers = { $covered ->
         [ball] Kugel, Knauf
        *[mat] Flache Matte
     }
-plan-slides-asked = Lässt sich der Knoten aufschieben?
+plan-slides-asked = Lässt sich der Knoten überstreifen?
 plan-slides = { $slides ->
-        [on] Wird aufgeschoben
+        [on] Wird übergestreift
        *[place] Am Ort geknüpft
     }
 
@@ -21,8 +21,8 @@ plan-covers-told = { $covered ->
        *[mat] Bedeckt wird nichts: Es wird eine flache Matte, auf einem Brett geknüpft.
     } Pfeil rechts und Pfeil links ändern es.
 plan-slides-told = { $slides ->
-        [on] Lässt sich der Knoten aufschieben? Ja: Er wird auf einem Rohr mit Stiften geknüpft und aufgeschoben.
-       *[place] Lässt sich der Knoten aufschieben? Nein: Er wird am Ort geknüpft, ohne Rohr.
+        [on] Lässt sich der Knoten überstreifen? Ja: Er wird auf einem Rohr mit Stiften geknüpft und übergestreift.
+       *[place] Lässt sich der Knoten überstreifen? Nein: Er wird am Ort geknüpft, ohne Rohr.
     } Pfeil rechts ändert es.
 
 # What is still to be said of the thing, and the names of its measures.

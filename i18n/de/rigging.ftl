@@ -53,7 +53,7 @@ rigging-where-say = { $phase ->
 kit-tube-say = Du brauchst, { $number } von { $items }: das Rohr, Durchmesser { $diameter }. Weiter, wenn es da ist.
 kit-tube-say-brief = Rohr, Durchmesser { $diameter }.
 kit-tube-say-teach = Du brauchst, { $number } von { $items }: das Rohr, Durchmesser { $diameter }. Weiter, wenn es da ist. Auf dem Rohr wird der Knoten gelegt, dann kommt er auf das, was er bedecken soll.
-kit-tube-show = Rohr, { $diameter }
+kit-tube-show = Rohr, { $diameter } dick
 kit-tube-note = { "" }
 
 # Example: Du brauchst, 2 von 6: 14 Stifte, 12 Millimeter lang, Gewinde M4. Weiter, wenn
@@ -93,7 +93,7 @@ kit-pins-say-teach = Du brauchst, { $number } von { $items }: { $count } Stifte,
         [none] Als Stift taugt alles, was eine Bucht an ihrem Platz hält.
        *[other] Als Stifte dienen hier Madenschrauben.
     } Jede Bucht am Fuß braucht einen und jede Bucht am Kopf auch.
-kit-pins-show = { $count } Stifte, { $length }
+kit-pins-show = { $count } Stifte, { $length } lang
 kit-pins-note = { $thread ->
         [none] { "" }
        *[other] Madenschrauben { $numbered ->

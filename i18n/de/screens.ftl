@@ -6,10 +6,10 @@ app-title = Marlinspeak
 
 first-start-heading = Wollen wir den ersten zusammen knüpfen?
 first-start-what = Ein Türkenbund ist ein endloses Geflecht um ein Seil, ein Geländer oder einen Griff. Hier knüpfst du ihn von Stift zu Stift auf einem Rohr, Schritt für Schritt.
-first-start-needs = Du brauchst ein Rohr, etwa 45 mm dick, mit zwei Ringen von fünf Stiften, 12 mm auseinander; einen Meter Schnur von 4 mm, Klebeband und einen Marlspieker.
+first-start-needs = Du brauchst ein Rohr von 45 mm mit zwei Ringen von fünf Stiften, die Ringe 12 mm auseinander; einen Meter Schnur von 4 mm, Klebeband, einen Marlspieker.
 first-start-begin = Den ersten knüpfen
 first-start-past = Etwas anderes
-first-start-say = Wollen wir den ersten zusammen knüpfen? Du brauchst ein Rohr, etwa 45 mm dick, mit zwei Ringen von fünf Stiften, 12 mm auseinander; einen Meter Schnur von 4 mm, Klebeband und einen Marlspieker. Drück die Leertaste, um anzufangen, oder Tab für etwas anderes.
+first-start-say = Wollen wir den ersten zusammen knüpfen? Du brauchst ein Rohr von 45 mm mit zwei Ringen von fünf Stiften, die Ringe 12 mm auseinander; einen Meter Schnur von 4 mm, Klebeband, einen Marlspieker. Drück die Leertaste, um anzufangen, oder Tab für etwas anderes.
 
 ## The start screen
 

@@ -36,7 +36,7 @@ settings-name = { $field ->
         [pacing] Von selbst weitergehen
         [price-metre] Preis für einen Meter Schnur
         [price-hour] Preis für eine Stunde Arbeit
-        [bounce] Zweiten Schlag überhören
+        [bounce] Zweiten Druck überhören
         [long] Weiter lang gedrückt geht zurück
        *[double] Weiter doppelt gedrückt sagt es noch einmal
     }
@@ -46,7 +46,7 @@ settings-name = { $field ->
 # voice.
 settings-value = { $field ->
         [learn] { $number ->
-            [0] Wie sie kommen · Eingabe: andere anlernen
+            [0] Die üblichen · Eingabe: andere anlernen
             [one] 1 angelernt · Eingabe: neu anlernen
            *[other] { $number } angelernt · Eingabe: neu anlernen
         }
@@ -60,7 +60,7 @@ settings-value = { $field ->
         [speed] { $number } Wörter in der Minute
         [volume] { $number } Prozent
         [pitch] { $number ->
-            [50] Die der Stimme selbst
+            [50] Unverändert
            *[other] { $number } Prozent
         }
         [cue-volume] { $number } Prozent
@@ -103,7 +103,7 @@ settings-value = { $field ->
 # Example: Tempo der Stimme: 165 Wörter in der Minute. Die Pfeile zur Seite ändern es.
 settings-say = { $field ->
         [learn] { $number ->
-            [0] Pedale und Tasten: wie sie kommen. Drück Eingabe, um andere anzulernen.
+            [0] Pedale und Tasten: die üblichen. Drück Eingabe, um andere anzulernen.
             [one] Pedale und Tasten: eine Belegung ist angelernt. Drück Eingabe, um neu anzulernen.
            *[other] Pedale und Tasten: { $number } Belegungen sind angelernt. Drück Eingabe, um neu anzulernen.
         }

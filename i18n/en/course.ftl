@@ -36,7 +36,10 @@ course-line-say = Lesson { $number } of { $lessons }: { $lesson ->
 course-weave = Begins with { $kind ->
         [twin] under
        *[run] over
-    }: { $tucks } tucks · W begins it the other way
+    }: { $tucks } tucks · W: begin with { $kind ->
+        [twin] over
+       *[run] under
+    }
 course-weave-say = The weave begins with { $kind ->
         [twin] under
        *[run] over

@@ -63,7 +63,8 @@ key-faster = faster
 key-pause = pause
 key-turn-picture = turn the view
 key-size-picture = larger, off, smaller
-key-whole-picture = large picture
+key-whole-picture = over the whole screen
+key-picture = picture
 key-smaller = smaller
 key-write-log = write it down
 

@@ -95,7 +95,7 @@ wrong-show-note = { $can-take-back ->
     }
 wrong-show-note-find = Back: find my place
 wrong-show-note-elsewhere = H: the fault is somewhere else
-wrong-show-note-leave = W: leave all as it is
+wrong-show-note-leave = W: leave it as it is
 
 # Taking a leg out again; the sentences of a step follow one another: this one, one for each
 # crossing in the order they are undone, and the last.

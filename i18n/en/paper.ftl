@@ -47,7 +47,7 @@ paper-dialog = { $kind ->
     }
 
 paper-asking = The system asks in a window of its own where the file goes. The space bar has the path typed here instead, Escape calls it off.
-paper-path = Where it goes, the path of the file. Enter makes it.
+paper-path = Save as: the path of the file. Enter makes it.
 paper-path-missing = No path is given: type one that ends in the name of the file, such as ~/tiller.
 paper-exists = “{ $file }” is there already: press Enter once more to write over it, or change the name.
 

@@ -50,7 +50,7 @@ rigging-where-say = { $phase ->
 kit-tube-say = You will need, { $number } of { $items }: the tube, { $diameter } across. Press next when you have it.
 kit-tube-say-brief = Tube, { $diameter } across.
 kit-tube-say-teach = You will need, { $number } of { $items }: the tube, { $diameter } across. Press next when you have it. You tie on the tube, then slide the knot onto what it is to cover.
-kit-tube-show = Tube, { $diameter }
+kit-tube-show = Tube, { $diameter } across
 kit-tube-note = { "" }
 
 # Example: You will need, 2 of 6: 14 pins, 12 millimetres long, thread M4. Press next when you have them.
@@ -89,7 +89,7 @@ kit-pins-say-teach = You will need, { $number } of { $items }: { $count } pins, 
         [none] A pin is anything that holds a loop of cord in its place.
        *[other] Here the pins are set screws.
     } You need one for every loop at the bottom rim, and one for every loop at the top rim.
-kit-pins-show = { $count } pins, { $length }
+kit-pins-show = { $count } pins, { $length } long
 kit-pins-note = { $thread ->
         [none] { "" }
        *[other] Set screws { $numbered ->

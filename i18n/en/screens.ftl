@@ -6,10 +6,10 @@ app-title = Marlinspeak
 
 first-start-heading = Shall we tie the first one together?
 first-start-what = A Turk’s head is a braid without an end round a rope, a rail or a handle. Here you tie one pin to pin on a tube, a step at a time.
-first-start-needs = You need a tube some 45 mm across with two rings of five pins, 12 mm apart; a metre of 4 mm cord, tape and a pick.
+first-start-needs = You need a tube some 45 mm across with two rings of five pins, the rings 12 mm apart; a metre of 4 mm cord, tape and a pick.
 first-start-begin = Tie the first one
 first-start-past = Something else
-first-start-say = Shall we tie the first one together? You need a tube some 45 mm across with two rings of five pins, 12 mm apart; a metre of 4 mm cord, tape and a pick. Press the space bar to begin, or tab for something else.
+first-start-say = Shall we tie the first one together? You need a tube some 45 mm across with two rings of five pins, the rings 12 mm apart; a metre of 4 mm cord, tape and a pick. Press the space bar to begin, or tab for something else.
 
 ## The start screen
 

@@ -32,11 +32,11 @@ settings-name = { $field ->
         [motion] Moving pictures
         [theme] Colours
         [distance] Eye to screen
-        [screen-width] Width of the picture
+        [screen-width] Width of the screen’s picture
         [pacing] Move on by itself
         [price-metre] Price of a metre of cord
         [price-hour] Price of an hour of work
-        [bounce] Ignore a second strike
+        [bounce] Ignore a second press
         [long] Long press of next goes back
        *[double] Double press of next says it again
     }
@@ -46,7 +46,7 @@ settings-name = { $field ->
 # voice.
 settings-value = { $field ->
         [learn] { $number ->
-            [0] As they come · Enter: learn others
+            [0] The usual ones · Enter: learn others
             [one] 1 learnt · Enter: learn again
            *[other] { $number } learnt · Enter: learn again
         }
@@ -60,7 +60,7 @@ settings-value = { $field ->
         [speed] { $number } words a minute
         [volume] { $number } percent
         [pitch] { $number ->
-            [50] The voice’s own
+            [50] Unchanged
            *[other] { $number } percent
         }
         [cue-volume] { $number } percent
@@ -143,8 +143,8 @@ settings-say = { $field ->
         }
         [distance] From your eye to the screen: { $length }. The side arrows change it.
         [screen-width] { $choice ->
-            [unknown] Width of the picture on your screen: not known. The side arrows change it.
-           *[number] Width of the picture on your screen: { $length }. The side arrows change it.
+            [unknown] Width of the screen’s picture on your screen: not known. The side arrows change it.
+           *[number] Width of the screen’s picture on your screen: { $length }. The side arrows change it.
         }
         [pacing] { $choice ->
             [on] Move on by itself at your pace: on. Any press holds it. The side arrows change it.
@@ -159,8 +159,8 @@ settings-say = { $field ->
            *[number] Price of an hour of work: { $amount }. The side arrows change it.
         }
         [bounce] { $number ->
-            [0] Ignore a second strike of the same pedal: never. The side arrows change it.
-           *[other] Ignore a second strike of the same pedal for { $number } milliseconds. The side arrows change it.
+            [0] Ignore a second press of the same pedal: never. The side arrows change it.
+           *[other] Ignore a second press of the same pedal for { $number } milliseconds. The side arrows change it.
         }
         [long] { $choice ->
             [off] Long press of next goes back: off. The side arrows change it.

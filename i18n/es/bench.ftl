@@ -379,7 +379,7 @@ plan-answer = { $leads } ramales y { $bights } senos{ $nested ->
        *[other] { $passes } pasadas
     }
 # Below it, in two lines. $drawn: where it is drawn up to between $tight and $widest. $scallop: how
-# far the gaps between bights reach in. Ejemplo: 36 mm de ancho, ceñido (de 35,8 mm a 50,5 mm), tapa el 86 %, ondas de 4,2 mm de hondo
+# far the gaps between bights reach in. Ejemplo: 36 mm de ancho, ceñido (de 35,8 mm a 50,5 mm), tapa el 86 %, ondas de 4,2 mm de profundidad
 plan-answer-shape = { $width } de ancho, { $drawn ->
         [tight] ceñido
         [eased] holgado
@@ -387,7 +387,7 @@ plan-answer-shape = { $width } de ancho, { $drawn ->
     } (de { $tight } a { $widest }{ $sure ->
         [no] , ceñido quizá hasta un quinto menos
        *[yes] { "" }
-    }), tapa el { $hides } %, ondas de { $scallop } de hondo
+    }), tapa el { $hides } %, ondas de { $scallop } de profundidad
 # $other_tucks: tucks of the same weave begun with over, when this is begun with under, or 0.
 # $time: as above. $cost: or none. Ejemplo: 1,88 m de cabo, 28 tramos a 66°, 36 pasos por debajo (empezado encima, 48), cerca de 40 min
 plan-answer-work = { $long } de cabo{ $strands ->
@@ -475,7 +475,7 @@ rig-finished = Acabado: { $ground ->
            *[yes] { "" }
         }
        *[open] abierto desde { $tight }
-    }, tapa el { $hides } %, ondas de { $scallop } de hondo{ $ground ->
+    }, tapa el { $hides } %, ondas de { $scallop } de profundidad{ $ground ->
         [mat] { "" }
        *[round] , tramos a { $angle }° del eje
     }.{ $slack ->
@@ -493,8 +493,8 @@ option-number = { $option } lleva un número entero de { $least } a { $most } y 
 ## The plan screen
 
 plan-heading = ¿Qué vas a cubrir?
-plan-measure-across = a través
-plan-measure-round = alrededor
+plan-measure-across = diámetro
+plan-measure-round = contorno
 plan-object = Su diámetro
 plan-girth = Su contorno
 plan-cover = Largo que cubrir
@@ -539,7 +539,7 @@ plan-filter = { $key }: { $filter ->
            *[other] un solo cabo
         }
         [most-legs] { $choice ->
-            [0] todo largo
+            [0] cualquier largo
            *[other] { $choice } tramos como mucho
         }
         [nested] { $choice ->

@@ -37,7 +37,10 @@ course-line-say = Lección { $number } de { $lessons }: { $lesson ->
 course-weave = Empieza { $kind ->
         [twin] debajo
        *[run] encima
-    }: { $tucks } pasos por debajo · W lo empieza al revés
+    }: { $tucks } pasos por debajo · W: empezar { $kind ->
+        [twin] encima
+       *[run] debajo
+    }
 course-weave-say = El tejido empieza { $kind ->
         [twin] debajo
        *[run] encima

@@ -62,7 +62,8 @@ key-faster = más rápida
 key-pause = pausa
 key-turn-picture = girar la vista
 key-size-picture = mayor, sin dibujo, menor
-key-whole-picture = dibujo grande
+key-whole-picture = en toda la pantalla
+key-picture = dibujo
 key-smaller = más pequeño
 key-write-log = apuntarlo
 

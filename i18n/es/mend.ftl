@@ -96,9 +96,9 @@ wrong-show-note = { $can-take-back ->
         [yes] Siguiente: deshacer el tramo { $leg }
        *[no] No hay nada que deshacer
     }
-wrong-show-note-find = Atrás: buscar dónde estoy
-wrong-show-note-elsewhere = H: el fallo está en otra parte
-wrong-show-note-leave = W: dejarlo todo como está
+wrong-show-note-find = Atrás: buscar mi sitio
+wrong-show-note-elsewhere = H: el fallo es otro
+wrong-show-note-leave = W: dejarlo como está
 
 # Taking a leg out again; the sentences of a step follow one another: this one, one for each
 # crossing in the order they are undone, and the last.

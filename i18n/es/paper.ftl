@@ -47,7 +47,7 @@ paper-dialog = { $kind ->
     }
 
 paper-asking = El sistema pregunta en una ventana propia adónde va el archivo. Con la barra espaciadora escribes la ruta aquí, Escape lo anula.
-paper-path = Adónde va, la ruta del archivo. Intro lo crea.
+paper-path = Guardar como: la ruta del archivo. Intro lo crea.
 paper-path-missing = No se da ninguna ruta: escribe una que acabe en el nombre del archivo, por ejemplo ~/timon.
 paper-exists = «{ $file }» ya existe: pulsa Intro otra vez para sobrescribirlo, o cambia el nombre.
 

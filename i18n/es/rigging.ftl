@@ -50,7 +50,7 @@ rigging-where-say = { $phase ->
 kit-tube-say = Necesitas, { $number } de { $items }: el tubo, de { $diameter } de diámetro. Pulsa siguiente cuando lo tengas.
 kit-tube-say-brief = Tubo, de { $diameter } de diámetro.
 kit-tube-say-teach = Necesitas, { $number } de { $items }: el tubo, de { $diameter } de diámetro. Pulsa siguiente cuando lo tengas. Sobre el tubo se hace el nudo, y después se pasa a lo que va a cubrir.
-kit-tube-show = Tubo, { $diameter }
+kit-tube-show = Tubo, { $diameter } de diámetro
 kit-tube-note = { "" }
 
 # Ejemplo: Necesitas, 2 de 6: 14 clavijas, de 12 milímetros de largo, rosca M4. Pulsa
@@ -90,7 +90,7 @@ kit-pins-say-teach = Necesitas, { $number } de { $items }: { $count } clavijas, 
         [none] Una clavija es cualquier cosa que sujete un bucle de cabo en su sitio.
        *[other] Aquí las clavijas son tornillos prisioneros.
     } Hace falta una por cada bucle del pie y una por cada bucle de la cabeza.
-kit-pins-show = { $count } clavijas, { $length }
+kit-pins-show = { $count } clavijas, { $length } de largo
 kit-pins-note = { $thread ->
         [none] { "" }
        *[other] Prisioneros { $numbered ->

@@ -6,10 +6,10 @@ app-title = Marlinspeak
 
 first-start-heading = ¿Hacemos juntos el primero?
 first-start-what = Una cabeza de turco es una trenza sin fin alrededor de un cabo, una barandilla o un mango. Aquí se hace de clavija en clavija sobre un tubo, paso a paso.
-first-start-needs = Necesitas un tubo de unos 45 mm de grueso con dos anillos de cinco clavijas, a 12 mm uno de otro; un metro de cabo de 4 mm, cinta y un pasador.
+first-start-needs = Necesitas un tubo de unos 45 mm con dos anillos de cinco clavijas, los anillos a 12 mm uno de otro; un metro de cabo de 4 mm, cinta y un pasador.
 first-start-begin = Hacer el primero
 first-start-past = Otra cosa
-first-start-say = ¿Hacemos juntos el primero? Necesitas un tubo de unos 45 mm de grueso con dos anillos de cinco clavijas, a 12 mm uno de otro; un metro de cabo de 4 mm, cinta y un pasador. Pulsa la barra espaciadora para empezar, o tabulador para otra cosa.
+first-start-say = ¿Hacemos juntos el primero? Necesitas un tubo de unos 45 mm con dos anillos de cinco clavijas, los anillos a 12 mm uno de otro; un metro de cabo de 4 mm, cinta y un pasador. Pulsa la barra espaciadora para empezar, o tabulador para otra cosa.
 
 ## The start screen
 

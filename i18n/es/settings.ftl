@@ -36,7 +36,7 @@ settings-name = { $field ->
         [pacing] Avanzar solo
         [price-metre] Precio del metro de cabo
         [price-hour] Precio de la hora de trabajo
-        [bounce] Ignorar un segundo golpe
+        [bounce] Ignorar una segunda pulsación
         [long] Pulsación larga de siguiente: atrás
        *[double] Pulsación doble de siguiente: otra vez
     }
@@ -60,7 +60,7 @@ settings-value = { $field ->
         [speed] { $number } palabras por minuto
         [volume] { $number } por ciento
         [pitch] { $number ->
-            [50] El propio de la voz
+            [50] Sin cambiar
            *[other] { $number } por ciento
         }
         [cue-volume] { $number } por ciento
@@ -159,8 +159,8 @@ settings-say = { $field ->
            *[number] Precio de la hora de trabajo: { $amount }. Las flechas laterales lo cambian.
         }
         [bounce] { $number ->
-            [0] Ignorar un segundo golpe del mismo pedal: nunca. Las flechas laterales lo cambian.
-           *[other] Ignorar un segundo golpe del mismo pedal durante { $number } milisegundos. Las flechas laterales lo cambian.
+            [0] Ignorar una segunda pulsación del mismo pedal: nunca. Las flechas laterales lo cambian.
+           *[other] Ignorar una segunda pulsación del mismo pedal durante { $number } milisegundos. Las flechas laterales lo cambian.
         }
         [long] { $choice ->
             [off] Pulsación larga de siguiente, para ir atrás: desactivada. Las flechas laterales la cambian.

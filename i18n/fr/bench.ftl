@@ -490,8 +490,8 @@ option-number = { $option } demande un nombre entier de { $least } à { $most },
 ## The plan screen
 
 plan-heading = Qu’allez-vous couvrir ?
-plan-measure-across = en travers
-plan-measure-round = autour
+plan-measure-across = diamètre
+plan-measure-round = tour
 plan-object = Son diamètre
 plan-girth = Son tour
 plan-cover = Longueur à couvrir
@@ -552,7 +552,7 @@ plan-filter = { $key } : { $filter ->
            *[other] cordon plat ou creux
         }
        *[weave] { $choice ->
-            [0] moins à glisser
+            [0] moins de passages
            *[other] commencé en enjambant
         }
     }

@@ -36,7 +36,10 @@ course-line-say = Leçon { $number } sur { $lessons } : { $lesson ->
 course-weave = Commence en { $kind ->
         [twin] glissant
        *[run] enjambant
-    } : { $tucks } fois à glisser dessous · W commence dans l’autre sens
+    } : { $tucks } passages dessous · W : commencer en { $kind ->
+        [twin] enjambant
+       *[run] glissant
+    }
 course-weave-say = Le tressage commence en { $kind ->
         [twin] glissant sous un cordon
        *[run] enjambant un cordon

@@ -62,7 +62,8 @@ key-faster = plus rapide
 key-pause = pause
 key-turn-picture = tourner la vue
 key-size-picture = plus grande, sans, plus petite
-key-whole-picture = grande image
+key-whole-picture = sur tout l’écran
+key-picture = image
 key-smaller = plus petite
 key-write-log = le noter
 

@@ -92,17 +92,17 @@ wrong-say = Quelque chose ne va pas. { $can-take-back ->
         }{ $pass ->
             [1] { "" }
            *[other] { " " }de la passe { $pass }
-        }. Retour pour chercher où vous en êtes, si vous avez perdu le compte. H si la faute est plus loin en arrière. Appuyez encore sur erreur pour tout laisser en l’état.
-       *[no] Retour pour chercher où vous en êtes, si vous avez perdu le compte. Appuyez encore sur erreur pour tout laisser en l’état.
+        }. Retour pour chercher où vous en êtes, si vous avez perdu le compte. H si la faute est plus loin en arrière. Appuyez encore sur erreur pour laisser en l’état.
+       *[no] Retour pour chercher où vous en êtes, si vous avez perdu le compte. Appuyez encore sur erreur pour laisser en l’état.
     }
 wrong-show = Quelque chose ne va pas
 wrong-show-note = { $can-take-back ->
         [yes] Suivant : défaire le trajet { $leg }
        *[no] Il n’y a rien à défaire
     }
-wrong-show-note-find = Retour : chercher où j’en suis
+wrong-show-note-find = Retour : retrouver l’endroit
 wrong-show-note-elsewhere = H : l’erreur est ailleurs
-wrong-show-note-leave = W : tout laisser en l’état
+wrong-show-note-leave = W : laisser en l’état
 
 # Taking a leg out again; the sentences of a step follow one another: this one, one for each
 # crossing in the order they are undone, and the last.

@@ -47,7 +47,7 @@ paper-dialog = { $kind ->
     }
 
 paper-asking = Le système demande dans sa propre fenêtre où va le fichier. La barre d’espace fait taper le chemin ici, Échap annule.
-paper-path = Où il va, le chemin du fichier. Entrée le crée.
+paper-path = Enregistrer sous : le chemin du fichier. Entrée le crée.
 paper-path-missing = Aucun chemin n’est donné : tapez-en un qui finit par le nom du fichier, par exemple ~/barre.
 paper-exists = « { $file } » existe déjà : appuyez encore une fois sur Entrée pour l’écraser, ou changez le nom.
 

@@ -50,7 +50,7 @@ rigging-where-say = { $phase ->
 kit-tube-say = Il vous faut, { $number } sur { $items } : le tube, { $diameter } de diamètre. Appuyez sur suivant quand vous l’avez.
 kit-tube-say-brief = Le tube, { $diameter } de diamètre.
 kit-tube-say-teach = Il vous faut, { $number } sur { $items } : le tube, { $diameter } de diamètre. Appuyez sur suivant quand vous l’avez. C’est sur le tube qu’on fait le nœud, avant de le passer sur ce qu’il doit couvrir.
-kit-tube-show = Tube, { $diameter }
+kit-tube-show = Tube, { $diameter } de diamètre
 kit-tube-note = { "" }
 
 # Exemple : Il vous faut, 2 sur 6 : 14 picots de 12 millimètres de long, filetage M4. Appuyez
@@ -90,7 +90,7 @@ kit-pins-say-teach = Il vous faut, { $number } sur { $items } : { $count } pico
         [none] Tout ce qui tient une ganse à sa place peut servir de picot.
        *[other] Ici, les picots sont des vis sans tête.
     } Il en faut un pour chaque ganse de base et un pour chaque ganse de tête.
-kit-pins-show = { $count } picots, { $length }
+kit-pins-show = { $count } picots, { $length } de long
 kit-pins-note = { $thread ->
         [none] { "" }
        *[other] Vis sans tête { $numbered ->

@@ -6,10 +6,10 @@ app-title = Marlinspeak
 
 first-start-heading = Et si nous faisions le premier ensemble ?
 first-start-what = Un bonnet turc est une tresse sans fin autour d’un cordage, d’une rambarde ou d’un manche. Ici, vous le faites de picot en picot sur un tube, étape par étape.
-first-start-needs = Il vous faut un tube d’environ 45 mm d’épaisseur avec deux anneaux de cinq picots, à 12 mm l’un de l’autre ; un mètre de cordon de 4 mm, du ruban adhésif et un épissoir.
+first-start-needs = Il vous faut un tube de 45 mm avec deux bagues de cinq picots, les bagues à 12 mm l’une de l’autre ; un mètre de cordon de 4 mm, du ruban adhésif, un épissoir.
 first-start-begin = Faire le premier
 first-start-past = Autre chose
-first-start-say = Et si nous faisions le premier ensemble ? Il vous faut un tube d’environ 45 mm d’épaisseur avec deux anneaux de cinq picots, à 12 mm l’un de l’autre ; un mètre de cordon de 4 mm, du ruban adhésif et un épissoir. Appuyez sur la barre d’espace pour commencer, ou sur tabulation pour autre chose.
+first-start-say = Et si nous faisions le premier ensemble ? Il vous faut un tube de 45 mm avec deux bagues de cinq picots, les bagues à 12 mm l’une de l’autre ; un mètre de cordon de 4 mm, du ruban adhésif, un épissoir. Appuyez sur la barre d’espace pour commencer, ou sur tabulation pour autre chose.
 
 ## The start screen
 

@@ -36,7 +36,7 @@ settings-name = { $field ->
         [pacing] Avancer tout seul
         [price-metre] Prix du mètre de cordon
         [price-hour] Prix de l’heure de travail
-        [bounce] Ignorer un second coup
+        [bounce] Ignorer un second appui
         [long] Appui long sur suivant : retour
        *[double] Double appui sur suivant : répéter
     }
@@ -60,7 +60,7 @@ settings-value = { $field ->
         [speed] { $number } mots par minute
         [volume] { $number } %
         [pitch] { $number ->
-            [50] Celle de la voix
+            [50] Inchangée
            *[other] { $number } %
         }
         [cue-volume] { $number } %
@@ -159,8 +159,8 @@ settings-say = { $field ->
            *[number] Prix de l’heure de travail : { $amount }. Les flèches de côté le changent.
         }
         [bounce] { $number ->
-            [0] Ignorer un second coup de la même pédale : jamais. Les flèches de côté changent ce réglage.
-           *[other] Ignorer un second coup de la même pédale pendant { $number } millisecondes. Les flèches de côté changent ce réglage.
+            [0] Ignorer un second appui de la même pédale : jamais. Les flèches de côté changent ce réglage.
+           *[other] Ignorer un second appui de la même pédale pendant { $number } millisecondes. Les flèches de côté changent ce réglage.
         }
         [long] { $choice ->
             [off] Un appui long sur suivant fait retour : non. Les flèches de côté changent ce réglage.

@@ -92,6 +92,8 @@ pub struct KeyHint {
     pub intent: Option<Intent>,
     /// The message that says what it does.
     pub label: &'static str,
+    /// The message that says it in the bar.
+    pub label_in_bar: &'static str,
     /// What it stands with.
     pub group: KeyGroup,
     /// Its place in the bar, if it has one.
@@ -105,6 +107,7 @@ impl KeyHint {
             key,
             intent: None,
             label,
+            label_in_bar: label,
             group,
             slot: None,
         }
@@ -114,6 +117,14 @@ impl KeyHint {
     pub const fn meaning(self, intent: Intent) -> Self {
         Self {
             intent: Some(intent),
+            ..self
+        }
+    }
+
+    /// The same key with fewer words in the bar.
+    pub const fn shortly(self, label_in_bar: &'static str) -> Self {
+        Self {
+            label_in_bar,
             ..self
         }
     }

@@ -84,7 +84,10 @@ pub fn key_bar<'a>(
 ) -> Element<'a, Tapped> {
     let in_bar = hints.iter().filter(|hint| hint.slot.is_some());
     let keys: Vec<KeyFace> = in_bar
-        .map(|hint| KeyFace::new(*hint, words, bindings))
+        .map(|hint| KeyFace {
+            label: words.plainly(hint.label_in_bar, &[]),
+            ..KeyFace::new(*hint, words, bindings)
+        })
         .collect();
     let bar = responsive(move |room| {
         let shapes = shapes(&keys, no_voice.as_deref(), room.width);

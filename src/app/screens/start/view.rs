@@ -65,7 +65,7 @@ impl State {
     fn welcome<'a>(height: Length, room: Size, words: &Words) -> Element<'a, Message> {
         let is_low = room.height < LOW;
         let [large, small, spacing] = if is_low {
-            [26.0, theme::SMALL, 10.0]
+            [20.0, theme::SMALL, 8.0]
         } else {
             [theme::HEADING, theme::BODY, 16.0]
         };

@@ -275,7 +275,9 @@ const MORE: [KeyHint; 13] = [
     KeyHint::new(KeyGroup::Voice, "p", "key-pause").meaning(Intent::Pause),
     KeyHint::new(KeyGroup::Picture, "v", "key-turn-picture"),
     KeyHint::new(KeyGroup::Picture, "d", "key-size-picture"),
-    KeyHint::new(KeyGroup::Picture, "f", "key-whole-picture").at(BarSlot::Picture),
+    KeyHint::new(KeyGroup::Picture, "f", "key-whole-picture")
+        .shortly("key-picture")
+        .at(BarSlot::Picture),
     KeyHint::new(KeyGroup::Places, "o", "key-on-paper"),
     KeyHint::new(KeyGroup::Places, "t", "key-settings"),
 ];
