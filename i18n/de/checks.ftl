@@ -207,7 +207,7 @@ check-show-note = { $ends ->
             [yes] { $crossings ->
                 [0] Noch kreuzt sich nichts.
                 [one] 1 Kreuzung { -on-the-tube }.
-               *[other] { $crossings } Kreuzungen { -on-the-tube }.
+               *[other] { $crossings } Kreuzungen { -on-the-tube } insgesamt.
             }
            *[no] { $cords ->
                 [one] Bisher 1 Schnur an jedem { -pin }.

@@ -207,7 +207,7 @@ check-show-note = { $ends ->
             [yes] { $crossings ->
                 [0] Nothing crosses yet.
                 [one] 1 crossing { -on-the-tube }.
-               *[other] { $crossings } crossings { -on-the-tube }.
+               *[other] { $crossings } crossings { -on-the-tube } in all.
             }
            *[no] { $cords ->
                 [one] 1 cord on every { -pin } so far.

@@ -206,7 +206,7 @@ check-show-note = { $ends ->
             [yes] { $crossings ->
                 [0] Ningún cruce todavía.
                 [one] 1 cruce { -on-the-tube }.
-               *[other] { $crossings } cruces { -on-the-tube }.
+               *[other] { $crossings } cruces { -on-the-tube } en total.
             }
            *[no] { $cords ->
                 [one] 1 cabo en cada { -pin } hasta ahora.

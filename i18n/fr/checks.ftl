@@ -207,7 +207,7 @@ check-show-note = { $ends ->
             [yes] { $crossings ->
                 [0] Rien ne se croise encore.
                 [one] 1 croisement { -on-the-tube }.
-               *[other] { $crossings } croisements { -on-the-tube }.
+               *[other] { $crossings } croisements { -on-the-tube } en tout.
             }
            *[no] { $cords ->
                 [one] 1 cordon à chaque { -pin } jusqu’ici.

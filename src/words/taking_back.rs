@@ -74,7 +74,7 @@ impl Words {
         // In the order of the hands: what comes off its pin does so before anything else.
         let (line, plain_line, notes) = if back.is_whole {
             let plain = format!("{first}. {back_to}");
-            (format!("{first}\n{back_to}"), Some(plain), vec![keys])
+            (format!("{first}.\n{back_to}"), Some(plain), vec![keys])
         } else {
             (back_to, None, vec![first, keys])
         };

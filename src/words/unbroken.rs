@@ -1,7 +1,11 @@
 //! Numbers that stay with what they count when a text is broken into rows.
 
 /// The same text with U+00A0 between a number and its unit or noun, so that no row ends between the two.
-pub(super) fn unbroken(text: &str) -> String {
+///
+/// ```
+/// assert_eq!(marlinspeak::words::unbroken("12 of 14 legs"), "12\u{a0}of 14\u{a0}legs");
+/// ```
+pub fn unbroken(text: &str) -> String {
     let mut kept = String::with_capacity(text.len());
     let mut words = text.split(' ').peekable();
     while let Some(word) = words.next() {

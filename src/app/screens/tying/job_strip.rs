@@ -60,7 +60,7 @@ impl JobStrip<'_> {
 }
 
 /// The width that a name takes, with the gap after it.
-fn room_for(name: &str) -> f32 {
+pub fn room_for(name: &str) -> f32 {
     TextMetrics::new(name, theme::BOLD).ems() * theme::SMALL + GAP
 }
 

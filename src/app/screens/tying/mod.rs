@@ -19,7 +19,7 @@ use crate::app::widgets::key_bar::KeyFace;
 use crate::pedal::{Intent, Press};
 use crate::session::{Keys, Page, Walk};
 use crate::shelf::TieId;
-use crate::words::{Detail, Spoken};
+use crate::words::{Detail, Spoken, unbroken};
 use page_frame::Around;
 pub use second_view::SecondView;
 
@@ -227,7 +227,8 @@ fn around(page: Page) -> Around {
         ways: Vec::new(),
         over: page
             .pause
-            .or_else(|| page.answer.clone().filter(|_| page.is_whereabouts)),
+            .or_else(|| page.answer.clone().filter(|_| page.is_whereabouts))
+            .map(|over| unbroken(&over)),
         answer: page.answer.filter(|_| !page.is_whereabouts),
         job: page.job,
         time_left: page.time_left,

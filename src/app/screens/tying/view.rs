@@ -109,15 +109,23 @@ fn fit_page<'a, M: 'a>(
         place = None;
         (frame, sizes) = best(&mut texts, &mut edge, room, None, first);
     }
-    let phase = text(&shown.phase).size(frame.head).style(theme::quiet);
-    let mut names = row![phase].align_y(Center).spacing(20);
     let strip = JobStrip {
         parts: &around.job,
         time_left: around.time_left.as_deref(),
         has_names: frame.has_strip_names,
     };
     let time = around.time_left.as_deref();
-    if let Some(time) = time.filter(|_| !strip.has_room_for_time(room.width)) {
+    let time = time.filter(|_| !strip.has_room_for_time(room.width));
+    let beside = time.map_or(0.0, |time| job_strip::room_for(time) + NAMES_GAP);
+    let mut letters = TextMetrics::new(&shown.phase, theme::FACE);
+    // What is in hand is told in one row, beside the time that is left.
+    let head = frame.head.min((room.width - beside) / letters.ems());
+    let phase = text(&shown.phase)
+        .size(head)
+        .style(theme::quiet)
+        .wrapping(text::Wrapping::None);
+    let mut names = row![phase].align_y(Center).spacing(NAMES_GAP);
+    if let Some(time) = time {
         names = names
             .push(space::horizontal())
             .push(job_strip::time_left(time));
@@ -314,5 +322,7 @@ fn plate<'a, M: 'a>(mark: &'a CrossingMark, size: f32) -> Element<'a, M> {
 const WORDS_BESIDE_WHOLE: f32 = 0.28;
 /// Room round the page, in logical pixels.
 const PADDING: f32 = 16.0;
+/// Between the name of what is in hand and what stands beside it.
+const NAMES_GAP: f32 = 20.0;
 /// The largest type of what comes over the stage.
 const LARGEST_ANSWER: f32 = 64.0;
