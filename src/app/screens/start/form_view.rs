@@ -7,7 +7,7 @@ use iced::{Bottom, Element, Fill};
 use super::fields::text_slot;
 use super::{Message, StartField, State, TiedOn, id};
 use crate::app::{theme, widgets};
-use crate::guide::{AtOnce, Script};
+use crate::guide::{AtOnce, Plan, Script};
 use crate::knot::{Hand, KnotError, Quantity, Rim};
 use crate::words::Words;
 
@@ -122,18 +122,37 @@ impl State {
         widgets::wrong(here.map(|error| words.knot_error(&error).into()))
     }
 
-    /// A row code for the leads that stand in the form: a letter for each row.
+    /// The row code of what is woven where the tyer says nothing of the weave, a letter for each row; as
+    /// much of a long one as can be taken in.
     fn row_code(&self) -> String {
-        let leads = Quantity::Leads.parse(&self.texts[0]);
-        let rows = usize::from(leads.unwrap_or(5).clamp(2, 9)) - 1;
-        "ou".chars().cycle().take(rows).collect()
+        let [leads, bights, passes, _, nested, lands] = &self.texts;
+        let unsaid = Plan::read_nested([leads, bights, nested, lands], passes, "");
+        // While the numbers name no knot there is an example.
+        let example = || Plan::read("5", "7", "1", "");
+        let Ok(plan) = unsaid.or_else(|_| example()) else {
+            return String::new();
+        };
+        let knot = plan.knot();
+        let letter = |row| {
+            if knot.weave().rising_over(row) {
+                'o'
+            } else {
+                'u'
+            }
+        };
+        let letters = (1..=knot.rows()).map(letter);
+        if knot.rows() > LONGEST_CODE {
+            letters.take(LONGEST_CODE.into()).chain(['…']).collect()
+        } else {
+            letters.collect()
+        }
     }
 
     fn text_field(&self, field: StartField, label: String) -> Element<'_, Message> {
         let typed = text_slot(field).map_or("", |slot| self.texts[slot].as_str());
         // What is woven where nothing is said stands there until something is.
         let usual = match field {
-            StartField::Weave => self.row_code(),
+            StartField::Weave if typed.is_empty() => self.row_code(),
             _ => String::new(),
         };
         let input = text_input(&usual, typed)
@@ -158,6 +177,9 @@ impl State {
         labelled(label, switch.into())
     }
 }
+
+/// The most letters of a row code that stand in its field, and as an example below it.
+const LONGEST_CODE: u16 = 12;
 
 /// The numbers of the form, in one row.
 const NUMBERS: [StartField; 3] = [StartField::Leads, StartField::Bights, StartField::Passes];
@@ -192,4 +214,58 @@ fn labelled(label: String, part: Element<'_, Message>) -> Element<'_, Message> {
         .spacing(4)
         .width(Fill)
         .into()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::ways::Typed;
+    use super::*;
+
+    /// A form in which leads, bights, passes and nested bights stand.
+    fn form([leads, bights, passes, nested]: [&str; 4]) -> State {
+        let texts = [leads, bights, passes, "", nested, ""].map(str::to_owned);
+        State::new(Typed {
+            texts,
+            ..Typed::default()
+        })
+    }
+
+    #[test]
+    fn the_code_in_the_empty_field_is_of_the_knot_that_is_begun() {
+        let mut begun_with_under = 0;
+        for leads in ["3", "4", "5", "6", "8", "11"] {
+            for bights in ["3", "5", "7", "9"] {
+                for (passes, nested) in [("1", ""), ("3", ""), ("1", "2")] {
+                    let state = form([leads, bights, passes, nested]);
+                    let Ok(plan) = state.plan() else {
+                        continue;
+                    };
+                    let code = state.row_code();
+                    if plan.knot().rows() > LONGEST_CODE {
+                        assert!(code.ends_with('…'), "{code}");
+                        continue;
+                    }
+                    let mut typed = form([leads, bights, passes, nested]);
+                    typed.texts[3].clone_from(&code);
+                    let (typed, usual) = (typed.plan().unwrap(), plan.knot());
+                    let over = |row| usual.weave().rising_over(row);
+                    let alike = (1..=usual.rows())
+                        .all(|row| typed.knot().weave().rising_over(row) == over(row));
+                    assert!(alike, "{leads} {bights} {passes} {nested}: {code}");
+                    assert_eq!(typed.laying().tucks(), plan.laying().tucks());
+                    // What is told below of tucks begun with over says the same.
+                    let is_other = plan.tucks_begun_with_over().is_some();
+                    assert_eq!(is_other, code.starts_with('u'), "{code}");
+                    begun_with_under += usize::from(is_other);
+                }
+            }
+        }
+        assert!(begun_with_under > 5);
+        assert_eq!(form(["5", "7", "1", ""]).row_code(), "uouo");
+    }
+
+    #[test]
+    fn while_the_numbers_name_no_knot_there_is_an_example() {
+        assert_eq!(form(["", "7", "1", ""]).row_code(), "uouo");
+    }
 }
