@@ -128,7 +128,8 @@ pictures: build-packages
 	$(CARGO) test $(TESTED) --test readme_pictures -- --ignored
 
 # Pictures of every screen at every size, in every language, by night and by day: look at them after a
-# change to what is seen. LOOKS_LANG, LOOKS_SCREEN, LOOKS_SIZE and LOOKS_GROUND name some of them.
+# change to what is seen. LOOKS_LANG, LOOKS_SCREEN, LOOKS_SIZE and LOOKS_GROUND name some of them,
+# LOOKS_DISTANCE how far away the tyer is, in millimetres.
 looks: build-packages
 	LOOKS="$(abspath $(TARGET))/looks" $(CARGO) test $(TESTED) --test looks every_screen -- --ignored
 	@echo "$(abspath $(TARGET))/looks"

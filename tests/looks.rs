@@ -1,5 +1,5 @@
 //! Pictures of every screen at every size, in every language, by night and by day, in one folder:
-//! `make looks`.
+//! `make looks`. They are drawn as large as a window draws them, for a tyer at the usual distance.
 #![cfg(feature = "window")]
 
 #[path = "support/hands.rs"]
@@ -10,6 +10,7 @@ mod window;
 use std::path::{Path, PathBuf};
 
 use hands::Hands;
+use iced::Size;
 use iced::keyboard::Key;
 use iced::keyboard::key::Named;
 use marlinspeak::app::{self, Message};
@@ -347,10 +348,13 @@ fn every_screen_is_pictured() {
                 let ties = TempDir::new().unwrap();
                 let plan = knot
                     .map(|[leads, bights, passes]| Plan::read(leads, bights, passes, "1").unwrap());
-                let settings = Settings {
+                let mut settings = Settings {
                     colours,
                     ..Settings::default()
                 };
+                if let Ok(distance) = std::env::var("LOOKS_DISTANCE") {
+                    settings.screen.distance = distance.parse().expect("millimetres");
+                }
                 let words = Words::load(Some(&tag)).unwrap();
                 let mut hands = Hands::open_in(words, ties.path(), plan, settings);
                 come(&mut hands);
@@ -360,7 +364,10 @@ fn every_screen_is_pictured() {
                         continue;
                     }
                     let file = folder.join(format!("{name}-{tag}-{size}-{ground}.png"));
-                    Pane::new(width, height).write(hands.view(), &app::theme_of(colours), &file);
+                    #[expect(clippy::cast_precision_loss, reason = "a few thousand pixels")]
+                    let scale = hands.in_window(Size::new(width as f32, height as f32));
+                    let mut pane = Pane::new(width, height).drawn_larger(scale);
+                    pane.write(hands.view(), &app::theme_of(colours), &file);
                     written += 1;
                 }
             }

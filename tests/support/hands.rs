@@ -344,6 +344,13 @@ impl Hands {
         self.app.view()
     }
 
+    /// Gives the window so many pixels; how much larger than usual everything is drawn in it.
+    pub fn in_window(&mut self, size: Size) -> f32 {
+        let before = self.app.scale_factor();
+        self.tell(Message::Measured(size * (1.0 / before)));
+        self.app.scale_factor()
+    }
+
     /// The screen at a size, for looking at and clicking.
     pub fn screen(&self, size: Size) -> Simulator<'_, Message> {
         let settings = app::settings();

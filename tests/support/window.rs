@@ -19,6 +19,8 @@ use iced_runtime::user_interface::{Cache, UserInterface};
 pub struct Pane {
     renderer: iced::Renderer,
     size: (u32, u32),
+    /// How much larger than usual everything is drawn.
+    scale: f32,
 }
 
 impl Pane {
@@ -27,7 +29,13 @@ impl Pane {
         Self {
             renderer: frames::renderer(),
             size: (width, height),
+            scale: 1.0,
         }
+    }
+
+    /// The same with everything drawn larger by a factor.
+    pub fn drawn_larger(self, scale: f32) -> Self {
+        Self { scale, ..self }
     }
 
     /// Lays the view out, draws it and paints all of it: red, green, blue and opacity of
@@ -35,7 +43,7 @@ impl Pane {
     pub fn paint<'a, M: 'a>(&mut self, view: Element<'a, M>, theme: &Theme) -> Vec<u8> {
         let (width, height) = self.size;
         #[expect(clippy::cast_precision_loss)]
-        let size = Size::new(width as f32, height as f32);
+        let size = Size::new(width as f32 / self.scale, height as f32 / self.scale);
         let mut screen = UserInterface::build(view, size, Cache::default(), &mut self.renderer);
         // What moves comes to stand first.
         let mut now = Instant::now();
@@ -49,7 +57,7 @@ impl Pane {
         frames::draw(&mut screen, &mut self.renderer, theme);
         let ground = theme.base().background_color;
         self.renderer
-            .screenshot(Size::new(width, height), 1.0, ground)
+            .screenshot(Size::new(width, height), self.scale, ground)
     }
 
     /// Paints the view and writes it as a PNG file.

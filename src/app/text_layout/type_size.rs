@@ -20,6 +20,11 @@ pub const USUAL_PIXEL: f32 = 25.4 / 96.0;
 pub const COMFORTABLE: f32 = 22.0;
 /// The screens are laid out for at least this many logical pixels.
 const LAID_OUT_FOR: Size = Size::new(900.0, 620.0);
+/// In so many logical pixels every screen has the room it wants; what is beyond that is not spent on room
+/// alone.
+const AMPLE: Size = Size::new(1366.0, 768.0);
+/// The most that a large window makes of type: running text of 22′ stays within the 31′ of ISO 9241-3.
+const MOST_GROWTH: f32 = 1.4;
 
 /// The height, in millimetres, that is seen under an angle from a distance in millimetres.
 pub fn height(minutes: f32, distance: f32) -> f32 {
@@ -37,10 +42,14 @@ pub fn scale(screen: ScreenGeometry, monitor_width: Option<f32>) -> f32 {
     body / crate::app::theme::BODY
 }
 
-/// The part of it that a window, in pixels, has room for; 1 where there is no room at all.
+/// The part of it that a window, in pixels, has room for; 1 where there is no room at all. In a window with
+/// more room than the screens want it is more: what is looked up would be lost beside a line that takes
+/// what room there is. Half of what is beyond goes to the type, half to the room around it.
 pub fn within(scale: f32, window: Size) -> f32 {
-    let room = (window.width / LAID_OUT_FOR.width).min(window.height / LAID_OUT_FOR.height);
-    scale.min(room).max(1.0)
+    let fits = |size: Size| (window.width / size.width).min(window.height / size.height);
+    let scale = scale.min(fits(LAID_OUT_FOR)).max(1.0);
+    let beyond = (fits(AMPLE) / scale).max(1.0);
+    scale * beyond.sqrt().min(MOST_GROWTH)
 }
 
 #[cfg(test)]
@@ -103,6 +112,29 @@ mod tests {
     fn a_small_window_is_drawn_no_larger_than_it_has_room_for() {
         assert!((within(3.0, Size::new(800.0, 480.0)) - 1.0).abs() < f32::EPSILON);
         assert!((within(3.0, Size::new(1800.0, 2000.0)) - 2.0).abs() < f32::EPSILON);
-        assert!((within(0.5, Size::new(1800.0, 2000.0)) - 1.0).abs() < f32::EPSILON);
+        assert!((within(0.5, Size::new(1366.0, 2000.0)) - 1.0).abs() < f32::EPSILON);
+    }
+
+    #[test]
+    fn a_large_window_is_drawn_larger_and_has_more_room_too() {
+        let mut before = 1.0;
+        for width in [1366.0_f32, 1600.0, 1920.0, 2560.0, 3840.0] {
+            let window = Size::new(width, width * 9.0 / 16.0);
+            let scale = within(1.0, window);
+            assert!(scale >= before && scale <= MOST_GROWTH, "{width}: {scale}");
+            // No less is laid out in a larger window.
+            assert!(width / scale >= 1365.0, "{width}: {scale}");
+            before = scale;
+        }
+        assert!(before > 1.3, "{before}");
+        // Whoever sits far away has what that takes, as far as there is room, and the screens stay as
+        // large as they were laid out for.
+        for wanted in [1.0, 1.5, 2.0, 3.0] {
+            for window in [Size::new(1920.0, 1080.0), Size::new(3840.0, 2160.0)] {
+                let scale = within(wanted, window);
+                assert!(scale >= wanted.min(window.height / LAID_OUT_FOR.height) - 1e-4);
+                assert!(window.height / scale >= LAID_OUT_FOR.height - 0.1);
+            }
+        }
     }
 }
