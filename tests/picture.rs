@@ -835,3 +835,118 @@ fn a_knot_has_one_form_in_pictures_of_every_form() {
         assert!(high - low > 0.25 * f64::from(height), "{width} {height}");
     }
 }
+
+/// The line of the edge of a tube runs through no number.
+#[test]
+fn the_edge_of_a_tube_is_left_out_where_a_number_stands_on_it() {
+    let laying = laying(5, 7, 1, "1", LayingOrder::default());
+    let mut crossed = 0;
+    for nth in 0..14 {
+        let moment = Moment::at(laying.nth_leg(nth).unwrap());
+        let viewport = Viewport::new(530.0, 560.0);
+        let (view, side, hand) = (View::RoundTheTube, Side::Right, Hand::Right);
+        let scene = Scene::build(view, &laying, side, hand, &moment, viewport);
+        let list = DisplayList::of(&scene);
+        let half = width_of_tube(&list) / 2.0;
+        let bounds = |item: &marlinspeak::picture::DisplayItem| match &item.outline {
+            Outline::Path(path) => path.bounding_box(),
+            Outline::Circle(circle) => circle.bounding_box(),
+        };
+        let items = list.items();
+        for (at, number) in items.iter().enumerate() {
+            if number.role != Role::PinNumber {
+                continue;
+            }
+            let number = bounds(number);
+            for edge in [265.0 - half, 265.0 + half] {
+                if number.x0 >= edge || edge >= number.x1 {
+                    continue;
+                }
+                crossed += 1;
+                // What covers the line lies above it and below the number, whole on both sides.
+                let covers = |role: Role| {
+                    items[..at].iter().skip(4).any(|item| {
+                        let over = bounds(item);
+                        let reaches = over.y0 <= number.y0 && over.y1 >= number.y1;
+                        let touches = (over.x0 - edge).abs() < 0.1 || (over.x1 - edge).abs() < 0.1;
+                        item.role == role && reaches && touches
+                    })
+                };
+                assert!(
+                    covers(Role::Ground) && covers(Role::Tube),
+                    "leg {nth}: {number:?}"
+                );
+            }
+        }
+    }
+    assert!(crossed > 3, "{crossed}");
+}
+
+/// Beginning and end of a cord hang side by side, with the tube between them.
+#[test]
+fn both_ends_of_a_cord_hang_apart() {
+    for (leads, bights) in [(3, 5), (5, 7), (4, 7), (11, 9)] {
+        let laying = laying(leads, bights, 1, "1", LayingOrder::default());
+        for size in [(300_u16, 300_u16), (530, 560), (900, 700)] {
+            let viewport = Viewport::new(size.0.into(), size.1.into());
+            let (view, side, hand) = (View::RoundTheTube, Side::Right, Hand::Right);
+            let moment = Moment::Laid;
+            let scene = Scene::build(view, &laying, side, hand, &moment, viewport);
+            let list = DisplayList::of(&scene);
+            let cords: Vec<&kurbo::BezPath> = list
+                .items()
+                .iter()
+                .filter(|item| matches!(item.role, Role::Laid(_) | Role::Beside(_)))
+                .filter_map(|item| match &item.outline {
+                    Outline::Path(path) => Some(path),
+                    Outline::Circle(_) => None,
+                })
+                .collect();
+            let lowest = cords.iter().map(|path| path.bounding_box().y1);
+            let low = lowest.fold(0.0, f64::max);
+            let is_cord = |x: f64| {
+                let at = kurbo::Point::new(x, low - 2.0);
+                cords.iter().any(|path| path.contains(at))
+            };
+            // From left to right: an end, what is between them, the other end.
+            let mut runs: Vec<(bool, u32)> = Vec::new();
+            for step in 0..4 * size.0 {
+                let is_it = is_cord(f64::from(step) / 4.0);
+                match runs.last_mut() {
+                    Some((kind, long)) if *kind == is_it => *long += 1,
+                    _ => runs.push((is_it, 1)),
+                }
+            }
+            let kinds: Vec<bool> = runs.iter().map(|(kind, _)| *kind).collect();
+            assert_eq!(
+                kinds,
+                [false, true, false, true, false],
+                "{leads} {bights} {size:?}"
+            );
+            assert!(runs[2].1 >= 4, "{leads} {bights} {size:?}: {runs:?}");
+        }
+    }
+}
+
+/// A ring round a bight is whole where a knot of few bights takes all the width.
+#[test]
+fn a_ring_round_a_bight_is_whole_in_a_narrow_picture() {
+    let plan = Plan::read("5", "2", "1", "1").unwrap();
+    let bight = marlinspeak::knot::Pin::bottom(1);
+    for (width, height) in [(294.0, 1250.0), (760.0, 900.0), (160.0, 160.0)] {
+        let subject = Subject::finished(&plan).marked(marlinspeak::picture::Mark::Bight(bight));
+        let scene = subject.scene(View::RoundTheTube, Viewport::new(width, height));
+        let list = DisplayList::of(&scene);
+        let rings: Vec<kurbo::Rect> = circles_of(&list, Role::From)
+            .map(|ring| ring.bounding_box())
+            .collect();
+        assert!(!rings.is_empty());
+        for ring in rings {
+            let across = ring.x0 >= 2.0 && ring.x1 <= f64::from(width) - 2.0;
+            assert!(
+                across && ring.y1 <= f64::from(height),
+                "{width} {height}: {ring:?}"
+            );
+        }
+    }
+}

@@ -458,3 +458,132 @@ fn a_mat_is_whole_however_small_its_picture_is() {
         }
     }
 }
+
+/// The middles of the numbers of a picture, those of the leg in hand among them.
+fn numbers(list: &DisplayList) -> Vec<Point> {
+    let items = list.items().iter();
+    let numbers = items.filter_map(|item| match (item.role, &item.outline) {
+        (Role::PinNumber, Outline::Path(path)) => Some(path.bounding_box().center()),
+        (Role::FromDisc | Role::To, Outline::Circle(circle)) => Some(circle.center),
+        _ => None,
+    });
+    numbers.collect()
+}
+
+/// All pins of a board are seen at once: those of a circle have their numbers, or none but those of the leg.
+#[test]
+fn the_pins_of_a_circle_of_a_board_are_numbered_all_or_none() {
+    let (mut all, hands) = (0, (Side::Right, Hand::Right));
+    for counts in [
+        (6, 5, 2, "1"),
+        (5, 7, 1, "1"),
+        (9, 8, 1, "1"),
+        (7, 24, 1, "1"),
+    ] {
+        for ground in [mat(), holed()] {
+            for size in [
+                (420.0, 420.0),
+                (570.0, 570.0),
+                (541.0, 541.0),
+                (900.0, 800.0),
+            ] {
+                let viewport = Viewport::new(size.0, size.1);
+                let laid = laying(
+                    counts.0,
+                    counts.1,
+                    counts.2,
+                    counts.3,
+                    LayingOrder::default(),
+                );
+                for moment in moments(&laid) {
+                    let what = format!("{counts:?} {ground:?} {size:?} {moment:?}");
+                    let scene =
+                        subject(counts, hands, moment, ground).scene(View::RoundTheTube, viewport);
+                    if scene.is_zoomed() {
+                        continue;
+                    }
+                    let list = DisplayList::of(&scene);
+                    let middle = Point::new(f64::from(size.0) / 2.0, f64::from(size.1) / 2.0);
+                    let off = |at: &Point| (*at - middle).hypot();
+                    let pins = pins(&list);
+                    if pins.is_empty() {
+                        continue;
+                    }
+                    let nearest = pins.iter().map(off).fold(f64::MAX, f64::min);
+                    let farthest = pins.iter().map(off).fold(0.0, f64::max);
+                    let numbers = numbers(&list);
+                    let within = numbers.iter().filter(|at| off(at) < nearest).count();
+                    let around = numbers.iter().filter(|at| off(at) > farthest).count();
+                    let bights = usize::from(counts.1);
+                    for count in [within, around] {
+                        assert!(count <= 2 || count == bights, "{what}: {count}");
+                    }
+                    all += usize::from(within == bights);
+                }
+            }
+        }
+    }
+    assert!(all > 60, "{all}");
+}
+
+/// The inner pins of a mat of few bights have their numbers where its picture is not small.
+#[test]
+fn a_mat_of_few_bights_has_all_of_its_numbers() {
+    let hands = (Side::Right, Hand::Right);
+    let counts = (6, 5, 2, "1");
+    for side in [570.0, 700.0, 900.0] {
+        for moment in moments(&laying(6, 5, 2, "1", LayingOrder::default())) {
+            let what = format!("{side} {moment:?}");
+            let is_tied = !matches!(moment, Moment::Finished);
+            let ground = Ground::Flat {
+                outer: mm(150.0),
+                hole: Some(mm(40.0)),
+            };
+            let scene = subject(counts, hands, moment, ground);
+            let scene = scene.scene(View::RoundTheTube, Viewport::new(side, side));
+            let list = DisplayList::of(&scene);
+            if is_tied && !pins(&list).is_empty() {
+                assert!(
+                    numbers(&list).len() >= 10,
+                    "{what}: {}",
+                    numbers(&list).len()
+                );
+            }
+        }
+    }
+}
+
+/// The number of a mark on a ball stands above it or below it, and not where the ball would be thinner.
+#[test]
+fn numbers_of_a_ball_stand_over_and_under_its_pins() {
+    let hands = (Side::Right, Hand::Right);
+    for counts in [(6, 5, 3, "1"), (5, 7, 1, "1"), (4, 9, 1, "1")] {
+        let laid = laying(
+            counts.0,
+            counts.1,
+            counts.2,
+            counts.3,
+            LayingOrder::default(),
+        );
+        for moment in moments(&laid) {
+            let what = format!("{counts:?} {moment:?}");
+            let scene = subject(counts, hands, moment, ball());
+            let scene = scene.scene(View::RoundTheTube, Viewport::new(540.0, 560.0));
+            let list = DisplayList::of(&scene);
+            let pins = pins(&list);
+            if pins.is_empty() {
+                // They are out, and their numbers tell where they stood.
+                continue;
+            }
+            let items = list.items().iter();
+            let plain = items.filter_map(|item| match &item.outline {
+                Outline::Path(path) if item.role == Role::PinNumber => Some(path.bounding_box()),
+                _ => None,
+            });
+            for number in plain {
+                let is_over = |pin: &Point| (pin.x - number.center().x).abs() < 4.0;
+                assert!(pins.iter().any(is_over), "{what}: {number:?} {pins:?}");
+            }
+        }
+    }
+}

@@ -7,7 +7,7 @@ use super::item::{DisplayItem, Outline, Paint, Role};
 use super::knot::KnotDrawing;
 use super::lettering::{self, Weight};
 use crate::knot::Pin;
-use crate::picture::scene::{NUMBER_RING, SMALLEST_WORD, point};
+use crate::picture::scene::{CLEAR_OF_NUMBERS, NUMBER_RING, SMALLEST_WORD, point};
 
 /// The largest type of a word beside the circles of a board.
 const LARGEST_WORD: f32 = 22.0;
@@ -137,7 +137,7 @@ impl KnotDrawing<'_> {
             let found = corners.into_iter().find(is_clear);
             found.map(|at| (outer, size, at))
         });
-        let room = f64::from(scene.layout.within_inner_numbers());
+        let room = f64::from(scene.layout.within_inner_numbers() - CLEAR_OF_NUMBERS);
         let within = sizes().find_map(|size| {
             let (half_wide, half_tall) = half_of(inner, size);
             let fits = half_wide.hypot(half_tall) <= room;
@@ -163,7 +163,7 @@ fn half_of(word: &str, size: f32) -> (f64, f64) {
     (f64::from(wide) / 2.0, f64::from(size) / 2.0)
 }
 
-const fn is_of_leg(role: Role) -> bool {
+pub(super) const fn is_of_leg(role: Role) -> bool {
     matches!(role, Role::From | Role::To)
 }
 

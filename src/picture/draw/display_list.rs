@@ -68,7 +68,6 @@ fn knot_items(scene: &KnotScene, mark: Option<Mark>) -> Vec<DisplayItem> {
     if scene.is_off_the_tube {
         drawing.laid_cords();
     } else {
-        drawing.far_side();
         drawing.leg_to_come();
         drawing.laid_cords();
         drawing.active_cord();

@@ -33,8 +33,6 @@ pub enum Role {
     Edge,
     /// The way of a leg that has no cord yet.
     ToCome,
-    /// Cord of the leg in hand on the far side of the tube.
-    ActiveBehind,
     /// Cord laid, beyond the edge where the rolled-out picture repeats itself.
     Beyond(PassLeg),
     /// Cord that is laid, of this turn of the tie.

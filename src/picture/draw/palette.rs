@@ -271,7 +271,7 @@ impl Palette for DefaultPalette {
             Role::Beside(turn) => Self::strand(&self.beside, turn.strand),
             Role::ActiveEdge => pick(self.tube, self.ink),
             Role::Active | Role::To | Role::From | Role::FromNumber => self.active,
-            Role::ActiveRest | Role::ActiveBehind => self.active_rest,
+            Role::ActiveRest => self.active_rest,
             Role::Pin | Role::PinNumber | Role::Label => self.ink,
             Role::Ground | Role::ToNumber => self.ground,
             // A filled square of orange is over and a ring of blue is under, as on the plates of the

@@ -2,7 +2,7 @@
 
 use kurbo::{BezPath, Point, Rect, Size, Vec2};
 
-use super::captions::Name;
+use super::captions::{Name, is_of_leg};
 use super::item::{DisplayItem, Paint, Role, polygon};
 use super::knot::KnotDrawing;
 use super::lettering::{self, Weight};
@@ -13,6 +13,10 @@ use crate::picture::scene::{ActiveLeg, NUMBER_RING, SheetPoint, ShownPins, Visib
 const BENT_AWAY: f32 = 0.8;
 /// Between two numbers, in sizes of their type.
 const BETWEEN_NUMBERS: f64 = 0.3;
+/// The same on a board, in pixels: there numbers stand askew of one another.
+const BETWEEN_ON_BOARD: f64 = 2.0;
+/// So far round a number the line of the edge of a tube is left out.
+const CLEAR_OF_EDGE: f64 = 2.0;
 
 impl KnotDrawing<'_> {
     /// Draws pins and numbers.
@@ -32,6 +36,7 @@ impl KnotDrawing<'_> {
         };
         for &rim in rims {
             let number_height = scene.layout.number_height(rim);
+            let plain_height = scene.layout.plain_number_height(rim);
             let has_numbers = scene.laid.pins != ShownPins::None
                 && scene.layout.largest_text > 0.0
                 && scene.number_fits(rim);
@@ -56,12 +61,17 @@ impl KnotDrawing<'_> {
                 if self.has_names() && is_bent_away {
                     continue;
                 }
-                let at = (visible.at.0, number_height);
+                let height = if is_of_leg(role) {
+                    number_height
+                } else {
+                    plain_height
+                };
+                let on_sheet = (visible.at.0, height);
                 // Half a number can be read as another.
-                if scene.projection.board().is_none() || scene.is_whole_at(at) || self.has_names() {
-                    let at = scene.point(at);
-                    let name = Name { role, pin, at };
-                    numbers.push((name, visible));
+                let is_whole = scene.projection.board().is_none() || scene.is_whole_at(on_sheet);
+                if is_whole || self.has_names() {
+                    let at = scene.number_point(visible.at, height);
+                    numbers.push((Name { role, pin, at }, visible));
                 }
             }
         }
@@ -84,6 +94,7 @@ impl KnotDrawing<'_> {
             return;
         }
         for (name, _) in numbers {
+            self.clear_edge(&name);
             self.number(name.role, name.pin.number, name.at);
         }
     }
@@ -117,45 +128,88 @@ impl KnotDrawing<'_> {
         mut numbers: Vec<(Name, VisiblePin)>,
         far: &[Name],
     ) -> Vec<(Name, VisiblePin)> {
-        let is_named = |name: &Name| matches!(name.role, Role::From | Role::To);
+        let is_named = |name: &Name| is_of_leg(name.role);
         numbers.sort_by(|(one, here), (other, there)| {
             is_named(other)
                 .cmp(&is_named(one))
                 .then(here.turned.total_cmp(&there.turned))
         });
         let picture = self.scene.viewport.rect();
-        let mut taken: Vec<Rect> = far.iter().map(|name| self.number_box(name)).collect();
+        let is_board = self.scene.projection.board().is_some();
+        let between = if is_board {
+            BETWEEN_ON_BOARD
+        } else {
+            f64::from(self.scene.layout.text) * BETWEEN_NUMBERS
+        };
+        let mut taken: Vec<Taken> = far.iter().map(|name| self.taken(name)).collect();
+        let mut crowded = Vec::new();
         numbers.retain(|(name, _)| {
-            let place = self.number_box(name);
-            let around = place.inset(f64::from(self.scene.layout.text) * BETWEEN_NUMBERS / 2.0);
-            let is_whole = picture.contains_rect(place);
-            let is_free = is_whole && taken.iter().all(|other| !around.overlaps(*other));
+            let place = self.taken(name);
+            let is_whole = picture.contains_rect(place.rect);
+            let is_free = is_whole && taken.iter().all(|other| place.clear_of(other) >= between);
             // The numbers of the leg are there whatever else is.
             let is_kept = is_free || is_named(name);
             if is_kept {
-                taken.push(around);
+                taken.push(place);
+            } else {
+                crowded.push(name.pin.rim);
             }
             is_kept
         });
+        if is_board {
+            // All pins of a board are seen at once: with numbers at some of them alone, one would look
+            // for the others.
+            numbers.retain(|(name, _)| is_named(name) || !crowded.contains(&name.pin.rim));
+        }
         numbers
     }
 
+    /// Lays the ground and the tube anew where a number stands across the edge of the tube: with the line of
+    /// the edge through it, it could not be read.
+    fn clear_edge(&mut self, name: &Name) {
+        let projection = &self.scene.projection;
+        let is_straight = projection.radius.is_some() && projection.surface.is_none();
+        if name.role != Role::PinNumber || !is_straight {
+            return;
+        }
+        let inner = self.scene.inner();
+        let [one, other] = [inner.from, inner.to].map(|x| projection.place(x, 0.0).x);
+        let tube = [one.min(other), one.max(other)];
+        let place = self.taken(name).rect.inset(CLEAR_OF_EDGE);
+        for edge in tube {
+            if place.x0 >= edge || edge >= place.x1 {
+                continue;
+            }
+            let [left, right] = [Rect { x1: edge, ..place }, Rect { x0: edge, ..place }];
+            let is_left = edge.total_cmp(&tube[0]).is_eq();
+            let (ground, tube) = if is_left {
+                (left, right)
+            } else {
+                (right, left)
+            };
+            for (role, part) in [(Role::Ground, ground), (Role::Tube, tube)] {
+                self.items.push(DisplayItem::rectangle(role, part));
+            }
+        }
+    }
+
     /// The room that a number takes, with its ring or disc.
-    fn number_box(&self, name: &Name) -> Rect {
+    fn taken(&self, name: &Name) -> Taken {
         let text = name.pin.number.to_string();
         let layout = &self.scene.layout;
-        let (half_wide, half_tall) = match name.role {
-            Role::From | Role::To => {
-                let radius = ring_radius(&text, layout.large_text);
-                (radius, radius)
-            }
-            _ => {
-                let wide = lettering::width(&text, layout.text, Weight::Regular);
-                (wide / 2.0, layout.text / 2.0)
-            }
+        let is_round = is_of_leg(name.role);
+        let (half_wide, half_tall) = if is_round {
+            let radius = ring_radius(&text, layout.large_text);
+            (radius, radius)
+        } else {
+            let wide = lettering::width(&text, layout.text, Weight::Regular);
+            (wide / 2.0, layout.text / 2.0)
         };
         let size = Size::new(2.0 * f64::from(half_wide), 2.0 * f64::from(half_tall));
-        Rect::from_center_size(name.at, size)
+        Taken {
+            rect: Rect::from_center_size(name.at, size),
+            is_round,
+        }
     }
 
     /// Draws the stroke of a mark: along the ground from rim to rim, thinner than a pin and longer.
@@ -261,6 +315,37 @@ impl KnotDrawing<'_> {
         };
         self.items
             .push(lettering::centred(role, &text, size, weight, centre));
+    }
+}
+
+/// The room of a number: a rectangle, or the circle in it.
+struct Taken {
+    rect: Rect,
+    is_round: bool,
+}
+
+impl Taken {
+    /// How much is left free between two of them; less than nothing where they overlap.
+    fn clear_of(&self, other: &Self) -> f64 {
+        let shrunk = |taken: &Self| {
+            if taken.is_round {
+                (
+                    Rect::from_center_size(taken.rect.center(), Size::ZERO),
+                    taken.rect.width() / 2.0,
+                )
+            } else {
+                (taken.rect, 0.0)
+            }
+        };
+        let ((one, round), (another, other_round)) = (shrunk(self), shrunk(other));
+        let aside = (one.x0 - another.x1).max(another.x0 - one.x1);
+        let above = (one.y0 - another.y1).max(another.y0 - one.y1);
+        let apart = if aside > 0.0 && above > 0.0 {
+            aside.hypot(above)
+        } else {
+            aside.max(above)
+        };
+        apart - round - other_round
     }
 }
 

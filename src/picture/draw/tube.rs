@@ -1,14 +1,11 @@
-//! The tube itself, the leg in hand on its far side, and the leg to come next.
+//! The tube itself, and the leg to come next.
 
 use kurbo::{BezPath, Circle, Line, Point, Rect, Shape};
 
 use super::item::{DisplayItem, Outline, Paint, Role, polygon};
 use super::knot::KnotDrawing;
 use crate::knot::{Heading, Rim};
-use crate::picture::scene::{Limit, Outlines, Span, Surface, VisibleLeg, point, single};
-
-/// So far beyond either edge of a tube its far side is drawn, in its radii.
-const SEEN_OF_FAR_SIDE: f32 = 0.9;
+use crate::picture::scene::{Limit, Outlines, Surface, VisibleLeg, point, single};
 
 impl KnotDrawing<'_> {
     /// Draws the ground and the tube, or whatever else the knot lies on.
@@ -77,47 +74,6 @@ impl KnotDrawing<'_> {
         let left = [ends[1], ends[0]].map(|y| Point::new(middle - radius(y), y));
         polygon(&mut outline, right.into_iter().chain(left));
         Outline::Path(outline)
-    }
-
-    /// Draws the leg in hand where it goes to the far side of the tube and comes from it, thin. What lies
-    /// further round is left out: it would seem to end at a pin that stands in front. So are the other
-    /// cords there: a tube hides them, and they would look like a net behind the knot.
-    pub fn far_side(&mut self) {
-        let scene = self.scene;
-        let Some(radius) = scene.projection.radius else {
-            return;
-        };
-        let turn = scene.layout.round();
-        let front = scene.projection.across;
-        if front.to - front.from < turn / 2.0 - 1.0 {
-            // The picture is narrower than the tube, so that nothing of the far side can be seen.
-            return;
-        }
-        let far = Span {
-            from: front.to,
-            to: front.to + radius * std::f32::consts::PI,
-        };
-        for heading in [Heading::Falling, Heading::Rising] {
-            for visible in scene.visible_legs(heading, far) {
-                if !scene.laid.is_active(visible.leg.from) {
-                    continue;
-                }
-                let width = (scene.layout.cord * 0.5).max(1.2);
-                let outlines = self.way(&visible, visible.cords, width);
-                let seen = radius * SEEN_OF_FAR_SIDE;
-                let going = Span {
-                    to: far.from + seen,
-                    ..far
-                };
-                let coming = Span {
-                    from: far.to - seen,
-                    ..far
-                };
-                for span in [going, coming] {
-                    self.place_within(&outlines, span, Role::ActiveBehind);
-                }
-            }
-        }
     }
 
     /// Draws the way of the next leg, thin, where no cord lies yet. Legs after it are not there: what

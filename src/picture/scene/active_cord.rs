@@ -4,7 +4,7 @@
 use kurbo::Point;
 
 use super::active_leg::ActiveLeg;
-use super::cord_path::{CordPath, Limit, Stretch};
+use super::cord_path::{CordPath, END_BEND, Limit, Stretch};
 use super::knot::KnotScene;
 use super::layout::SceneLayout;
 use super::sheet_point::SheetPoint;
@@ -128,7 +128,7 @@ impl KnotScene {
             // The loose end hangs straight down; so does its head.
             let tip = path.tip();
             let (hub, _) = path.hub_of_end(false);
-            let x = hub.0 + 1.1 * layout.cord / path.form(false).around;
+            let x = hub.0 + END_BEND * layout.cord / path.form(false).around;
             [
                 (x + half, tip + back),
                 (x, tip + back - length),

@@ -6,6 +6,9 @@ use super::rim_form::RimForm;
 use super::sheet_point::{SheetPoint, real};
 use crate::knot::Rim;
 
+/// The radius in which a loose end turns down, at the middle of the cord, in widths of the cord.
+pub(super) const END_BEND: f32 = 1.1;
+
 /// A copy of a leg on the sheet. The sheet goes on for ever; a leg comes again every turn.
 #[derive(Clone, Copy, Debug)]
 pub struct CordPath<'a> {
@@ -129,7 +132,14 @@ impl CordPath<'_> {
                 let aside = across - hub * self.way() * layout.sin;
                 self.straight()[end] + hub * layout.cos + self.skew(end == 0) * aside
             }
-            Limit::End => self.straight()[end] + self.skew(end == 0) * across,
+            Limit::End => {
+                let aside = if end == 0 {
+                    self.aside()
+                } else {
+                    -self.aside()
+                };
+                self.straight()[end] + aside + self.skew(end == 0) * across
+            }
             Limit::Square(along) => along,
             Limit::Slant(nth, other) => self.meets(nth, across, other),
         }
@@ -203,8 +213,9 @@ impl CordPath<'_> {
         let hub = pin.0 + self.hub_shift(start, joined);
         let angle = form.sin.asin();
         let turned = if start { 1.0 } else { -1.0 };
-        // A little past the middle, so that no seam shows between the two halves.
-        let past = -0.6 / layout.bend.max(0.6);
+        // A little past the middle, so that no seam shows between the two halves: where a tube bends away
+        // the little is less still.
+        let past = -2.0 / layout.bend.max(4.0);
         let steps = (radius.max(4.0).sqrt() * 1.5).ceil().clamp(4.0, 24.0);
         let mut step = 0.0;
         while step < steps {
@@ -233,9 +244,24 @@ impl CordPath<'_> {
     /// The middle of the arc in which a cord turns to hang down as a loose end, and how far it is to the right of
     /// the middle of the cable.
     pub fn hub_of_end(&self, start: bool) -> (SheetPoint, f32) {
-        let across = self.offset + 1.1 * self.layout.cord;
+        let across = self.offset + END_BEND * self.layout.cord;
         let along = self.along(Limit::End, usize::from(!start), across);
         (self.at(along, across), across)
+    }
+
+    /// How much sooner than at its pin a loose end begins to hang down, along the leg: beginning and end of
+    /// one cord hang side by side with a gap between them, however close they pass their pin.
+    fn aside(&self) -> f32 {
+        let SceneLayout {
+            sin,
+            cos,
+            cord,
+            gap,
+            bend,
+            ..
+        } = *self.layout;
+        let hangs_at = (bend + self.offset) * sin - END_BEND * cord * (1.0 - sin);
+        (((cord + gap) / 2.0 - hangs_at) / cos).max(0.0)
     }
 
     /// A loose end, from its tip to where it meets the straight. Only bottom pins have any.

@@ -52,6 +52,19 @@ impl SceneLayout {
         }
     }
 
+    /// The same for a number that is no pin's of the leg in hand. Within the inner circle of a board, where
+    /// they stand closest, it is as near to its pin as its own size lets it.
+    pub fn plain_number_height(&self, rim: Rim) -> f32 {
+        let is_board = self.meridian.is_some_and(|line| line.is_board());
+        match rim {
+            Rim::Top if is_board => {
+                let near = 0.4 * self.head_length() + 0.9 * self.text;
+                self.top() + self.overhang(rim) + near.min(self.number_above())
+            }
+            _ => self.number_height(rim),
+        }
+    }
+
     /// Room needed above the top rim line, in the picture.
     pub fn above(&self) -> f32 {
         self.beyond(Rim::Top) + self.number_above() + self.large_text * 0.9

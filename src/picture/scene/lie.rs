@@ -74,6 +74,8 @@ pub fn involutes(angle: f32, outer: f32, inner: f32) -> Vec<(f32, f32)> {
     way.collect()
 }
 
+/// From the word in the middle of a board to the numbers round it, at the least.
+pub const CLEAR_OF_NUMBERS: f32 = 6.0;
 /// The smallest type of a word in a picture, and the width of a letter in sizes of its type.
 pub const SMALLEST_WORD: f32 = 12.0;
 const LETTER: f32 = 0.62;
@@ -239,7 +241,8 @@ impl SceneLayout {
     /// Whether a word of so many letters has room within those numbers.
     fn inner_word_fits(&self, letters: f32) -> bool {
         let half = letters * LETTER * SMALLEST_WORD / 2.0;
-        letters <= 0.0 || half.hypot(SMALLEST_WORD / 2.0) <= self.within_inner_numbers()
+        let room = self.within_inner_numbers() - CLEAR_OF_NUMBERS;
+        letters <= 0.0 || half.hypot(SMALLEST_WORD / 2.0) <= room
     }
 
     /// These measures for a finished knot on what it covers, in its own proportions and as large as

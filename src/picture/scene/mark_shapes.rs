@@ -5,6 +5,10 @@ use super::mark::Mark;
 use super::sheet_point::{SheetPoint, real};
 use crate::knot::{Heading, Pin, Rim};
 
+/// From the middle of the line of a ring to the edge of the picture, at the least: half of the widest line
+/// that a ring is drawn with, and a little.
+const RING_EDGE: f32 = 9.0;
+
 /// A mark as it lies on the sheet.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum MarkShape {
@@ -71,7 +75,9 @@ impl KnotScene {
     }
 
     fn ring_round(&self, pin: Pin, up: f32) -> Vec<MarkShape> {
-        let radius = 0.85 * self.layout.half_pitch;
+        // Where a knot of few bights has all the width, a ring round one of them is still whole.
+        let room = self.viewport.width.min(self.viewport.height) / 2.0 - RING_EDGE;
+        let radius = (0.85 * self.layout.half_pitch).min(room);
         let ring = |at: SheetPoint| MarkShape::Ring((at.0, at.1 + up), radius);
         self.visible(pin).map(ring).into_iter().collect()
     }

@@ -46,7 +46,7 @@ pub(super) use cord_path::Limit;
 pub(super) use knot::{KnotScene, Viewpoint};
 pub(super) use laid_cords::ShownPins;
 pub(super) use layout::NUMBER_RING;
-pub(super) use lie::{SMALLEST_WORD, involutes};
+pub(super) use lie::{CLEAR_OF_NUMBERS, SMALLEST_WORD, involutes};
 pub(super) use mark_shapes::MarkShape;
 pub(super) use model::Content;
 pub(super) use outlines::Outlines;

@@ -1,5 +1,7 @@
 //! The pins that can be seen, and whether there is room for their numbers.
 
+use kurbo::Point;
+
 use super::knot::KnotScene;
 use super::layout::NUMBER_RING;
 use super::projection::Span;
@@ -75,6 +77,17 @@ impl KnotScene {
         };
         let first = first + (shift - first).rem_euclid(pitch);
         (first..=last).step_by(usize::try_from(pitch).unwrap_or(1))
+    }
+
+    /// Where the number of the pin at this point of the sheet stands in the picture, at a height of the
+    /// sheet: above or below its pin, however the ground beyond that goes on.
+    pub fn number_point(&self, pin: SheetPoint, height: f32) -> Point {
+        let at = self.point((pin.0, height));
+        if self.projection.is_bent() {
+            Point::new(self.point(pin).x, at.y)
+        } else {
+            at
+        }
     }
 
     /// Whether the numbers of a rim are in the picture with all of a ring round them: half a number

@@ -144,6 +144,11 @@ impl Projection {
         self.surface.as_ref().filter(|surface| surface.is_board())
     }
 
+    /// Whether it is bent from rim to rim and looked at from the side: a taper or a ball.
+    pub fn is_bent(&self) -> bool {
+        self.surface.is_some() && self.board().is_none()
+    }
+
     /// How far down the bottom rim line lies, and what of the sheet is seen: all of it in
     /// the middle of the picture, or as much as fits round the part in hand.
     fn heights(layout: &SceneLayout, focus: Focus, viewport: Viewport) -> (f32, Span) {
