@@ -722,3 +722,23 @@ fn an_empty_book_invites_to_the_first_order() {
     hands.press(Named::Space);
     assert_eq!(kept(folder.path()).len(), 1);
 }
+
+/// Where it is high, a sentence stands above the picture, and both have all of the width; what begins an
+/// order is the one button that is lit.
+#[test]
+fn an_empty_book_has_one_column_in_a_high_window() {
+    let folder = TempDir::new().unwrap();
+    let hands = at_orders(folder.path());
+    let size = iced::Size::new(800.0, 1400.0);
+    let mut screen = hands.screen(size);
+    let picture = screen.find(iced_test::selector::id("picture")).unwrap();
+    let picture = picture.bounds();
+    assert!(picture.width > 700.0, "{picture:?}");
+    let told = Words::english().plainly("orders-empty", &[]);
+    let told = screen.find(told.as_str()).unwrap().bounds();
+    assert!(told.y + told.height <= picture.y, "{told:?} {picture:?}");
+    // Its name is on the button of the bar, and on no other.
+    let label = Words::english().plainly("key-new-order", &[]);
+    let button = screen.find(label.as_str()).unwrap().bounds();
+    assert!(button.y > 1300.0, "{button:?}");
+}

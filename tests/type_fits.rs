@@ -498,3 +498,124 @@ fn what_must_be_known_besides_leaves_the_picture_where_it_is() {
         }
     }
 }
+
+/// Where there is no room for the names of all parts of the job, that of the part in hand is told.
+#[test]
+fn the_part_in_hand_has_its_name_where_the_strip_has_none() {
+    for tag in ["en", "de", "es", "fr"] {
+        let folder = TempDir::new().unwrap();
+        let plan = Plan::read("5", "7", "1", "1").unwrap();
+        let settings = Settings::default();
+        let mut hands = Hands::open_in(words(tag), folder.path(), Some(plan), settings);
+        for press in 0..40 {
+            let job = hands.session().page().unwrap().job;
+            let now = job.iter().find(|part| part.is_now);
+            if let Some(part) = now {
+                let mut screen = hands.screen(SMALLEST);
+                let name = in_sight(&mut screen, SMALLEST, &part.name);
+                assert!(name.is_some(), "{tag}, press {press}: {}", part.name);
+            }
+            // What is wrong takes most room of all.
+            if press == 16 {
+                hands.press(Key::Character("w".into()));
+            }
+            if press == 17 {
+                hands.press(Named::Escape);
+            }
+            hands.press(Named::Space);
+        }
+    }
+}
+
+/// A knot is counted with the question above its picture where the window is high, and both are whole.
+#[test]
+fn a_knot_is_counted_above_its_picture_in_a_high_window() {
+    for tag in tags() {
+        let folder = TempDir::new().unwrap();
+        let mut hands = Hands::open_in(words(&tag), folder.path(), None, Settings::default());
+        hands.press(Key::Character("k".into()));
+        for size in [Size::new(800.0, 1400.0), SMALLEST] {
+            let mut screen = hands.screen(size);
+            let picture = screen.find(selector::id("picture")).unwrap().bounds();
+            let told = screen.find(selector::id("count-told")).unwrap();
+            let (told, seen) = (told.bounds(), told.visible_bounds().unwrap());
+            assert!(seen.height + 0.5 >= told.height, "{tag} {size:?}");
+            if size.height > size.width {
+                assert!(
+                    told.y + told.height <= picture.y,
+                    "{tag} {told:?} {picture:?}"
+                );
+                assert!(
+                    picture.width > 700.0 && picture.height > 600.0,
+                    "{tag}: {picture:?}"
+                );
+            } else {
+                assert!(
+                    told.x + told.width <= picture.x,
+                    "{tag} {told:?} {picture:?}"
+                );
+            }
+        }
+    }
+}
+
+/// What is told of a lesson is scrolled by whole rows, and how its weave begins stands outside of that.
+#[test]
+fn no_row_of_a_lesson_is_cut_through() {
+    for tag in ["en", "de", "es", "fr"] {
+        let folder = TempDir::new().unwrap();
+        let mut hands = Hands::open_in(words(tag), folder.path(), None, Settings::default());
+        hands.press(Key::Character("c".into()));
+        for (width, height) in SIZES {
+            let mut screen = hands.screen(Size::new(width, height));
+            let told = screen.find(selector::id("lesson-told")).unwrap();
+            let rows = told.bounds().height / (1.3 * 22.0);
+            assert!(
+                (rows - rows.round()).abs() < 0.05 && rows > 0.5,
+                "{tag} {width}: {rows}"
+            );
+            assert!(
+                is_whole(&mut screen, "lesson-weave"),
+                "{tag} {width}×{height}"
+            );
+        }
+    }
+}
+
+/// Of the plan with knots found, what the chosen one is not for is whole without scrolling, and so is the
+/// first number that is asked for, in every window as it is drawn.
+#[test]
+fn the_caution_and_the_first_number_of_the_plan_are_whole() {
+    let drawn = [
+        (900.0, 622.0),
+        (1102.0, 620.0),
+        (1310.0, 737.0),
+        (1546.0, 870.0),
+    ];
+    for tag in tags() {
+        let folder = TempDir::new().unwrap();
+        let mut hands = Hands::open_in(words(&tag), folder.path(), None, Settings::default());
+        hands.press(Key::Character("p".into()));
+        for (field, typed) in [
+            (SetupField::Object, "30"),
+            (SetupField::Cover, "36"),
+            (SetupField::Cord, "3.5"),
+        ] {
+            hands.tell(Message::planned(field, typed));
+        }
+        let caution = words(&tag).choice_caution().to_string();
+        for (width, height) in SIZES.into_iter().chain(drawn) {
+            let size = Size::new(width, height);
+            let mut screen = hands.screen(size);
+            let is_seen = in_sight(&mut screen, size, &caution).is_some();
+            assert!(is_seen, "{tag} {size:?}: {caution}");
+            // The lowest windows have room for the question alone.
+            if height >= 620.0 {
+                // How it is measured stands below it.
+                let across = words(&tag).plainly("plan-measure-across", &[]);
+                let is_seen = in_sight(&mut screen, size, &across).is_some();
+                assert!(is_seen, "{tag} {size:?}: {across}");
+            }
+        }
+    }
+}

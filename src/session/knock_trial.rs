@@ -47,6 +47,11 @@ impl KnockTrial {
         }
     }
 
+    /// Whether anything is listened to.
+    pub const fn is_on(&self) -> bool {
+        self.is_on
+    }
+
     /// Takes what the ear reports, and says whether a row is over.
     pub fn take(&mut self, news: EarNews) -> bool {
         match news {

@@ -1,6 +1,6 @@
 //! A knot that somebody brings, counted by single presses until it is known.
 
-use iced::widget::{column, container, row, text};
+use iced::widget::{column, container, responsive, row, text};
 use iced::{Center, Element, Fill, FillPortion, Task};
 
 use super::context::Context;
@@ -91,17 +91,22 @@ impl ScreenPage for State {
 
     fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
         let shown = self.count.show(context.words());
-        let line = text(shown.line).size(HERO).font(theme::BOLD).center();
-        let mut told = column![line].spacing(18).align_x(Center).width(Fill);
-        for note in shown.notes {
-            told = told.push(text(note).size(theme::BODY).center());
-        }
-        let told = container(told).center_y(Fill).width(FillPortion(3));
-        let picture = container(self.picture.view()).width(FillPortion(2));
-        widgets::page(14)
-            .push(text(shown.phase).size(theme::HEADING).font(theme::BOLD))
-            .push(row![told, picture].spacing(24).height(Fill))
-            .into()
+        let phase = text(shown.phase).size(theme::HEADING).font(theme::BOLD);
+        let stage = responsive(move |room| {
+            let line = text(shown.line.clone()).size(HERO).font(theme::BOLD);
+            let told = column![line.center()].spacing(18).align_x(Center);
+            let notes = shown.notes.iter().cloned();
+            let notes = notes.map(|note| text(note).size(theme::BODY).center().into());
+            let told = container(told.width(Fill).extend(notes)).id("count-told");
+            let picture = container(self.picture.view());
+            if room.height > room.width {
+                return column![told, picture.height(Fill)].spacing(24).into();
+            }
+            let told = container(told).center_y(Fill).width(FillPortion(3));
+            let picture = picture.width(FillPortion(2)).height(Fill);
+            row![told, picture].spacing(24).height(Fill).into()
+        });
+        widgets::page(14).push(phase).push(stage).into()
     }
 
     fn keys(&self, _: &Context) -> Vec<KeyHint> {

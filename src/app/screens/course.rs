@@ -32,6 +32,13 @@ const MOST_TOLD: f32 = 0.34;
 /// How long each picture of a lesson stands.
 const STANDS: Duration = Duration::from_millis(600);
 
+/// The part of a height that whole rows of running text take: none is cut through where it is scrolled.
+fn whole_rows(height: f32) -> f32 {
+    let row = 1.3 * theme::BODY;
+    // A little more than that, so that what has room is not scrolled for a rounding.
+    (height / row).floor() * row + 0.5
+}
+
 /// Which lesson is chosen, and how far the tyer is with each.
 #[derive(Default)]
 pub struct State {
@@ -142,10 +149,10 @@ impl ScreenPage for State {
         // What the knot looks like has the room that is left.
         let lessons = responsive(move |room| {
             let picture = container(self.picture.view());
-            let told = scrollable(self.told(words)).spacing(8);
+            let told = || container(scrollable(self.told(words)).spacing(8)).id("lesson-told");
             let list = container(self.list(words));
             if room.height > room.width {
-                let told = container(told).max_height(room.height / 4.0);
+                let told = told().max_height(whole_rows(room.height / 4.0));
                 return column![list.max_height(room.height / 3.0), picture.height(Fill)]
                     .push(told)
                     .push(self.weave(words))
@@ -154,7 +161,9 @@ impl ScreenPage for State {
             }
             // Where it is low the picture has the whole height beside the words.
             if room.height < LOW {
-                let told = column![container(told).height(Fill)].push(self.weave(words));
+                let told =
+                    responsive(move |room| told().max_height(whole_rows(room.height)).into());
+                let told = column![told].push(self.weave(words));
                 return row![
                     list.width(FillPortion(6)),
                     container(told.spacing(8)).width(FillPortion(6)),
@@ -163,7 +172,7 @@ impl ScreenPage for State {
                 .spacing(20)
                 .into();
             }
-            let told = container(told).max_height(room.height * MOST_TOLD);
+            let told = told().max_height(whole_rows(room.height * MOST_TOLD));
             let beside = column![picture.height(Fill), told].push(self.weave(words));
             row![
                 list.width(FillPortion(2)),

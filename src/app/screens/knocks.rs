@@ -1,6 +1,6 @@
 //! Trying knocks: how loud it is, and each row that was taken, to find where the microphone should lie.
 
-use iced::widget::{column, progress_bar, text};
+use iced::widget::{column, container, progress_bar, text};
 use iced::{Element, Fill, Task};
 
 use super::context::Context;
@@ -77,12 +77,13 @@ impl ScreenPage for State {
             .size(theme::HEADING)
             .font(theme::BOLD);
         let how = text(self.trial.opening(words).shown().to_owned()).size(theme::BODY);
-        let loud = self.trial.level().unwrap_or(STILL);
-        let level = column![
-            text(String::from(self.trial.level_in_words(words))).size(theme::SMALL),
-            progress_bar(STILL..=0.0, loud).style(theme::progress_now),
-        ]
-        .spacing(6);
+        // Where nothing is listened to there is no level, and a bar would stand for nothing.
+        let level = self.trial.is_on().then(|| {
+            let loud = self.trial.level().unwrap_or(STILL);
+            let told = text(String::from(self.trial.level_in_words(words))).size(theme::SMALL);
+            let bar = progress_bar(STILL..=0.0, loud).style(theme::progress_now);
+            container(column![told, bar].spacing(6)).id("knocks-level")
+        });
         let rows = self.trial.rows(words).into_iter().enumerate();
         let rows = rows.map(|(age, row)| {
             let row = text(String::from(row));
@@ -95,7 +96,8 @@ impl ScreenPage for State {
         });
         let rows = column(rows).spacing(10).width(Fill);
         let page = widgets::page(14).push(heading);
-        page.push(column![how, level, rows].spacing(24)).into()
+        let tried = column![how].push(level).push(rows);
+        page.push(tried.spacing(24)).into()
     }
 
     fn keys(&self, _: &Context) -> Vec<KeyHint> {

@@ -104,10 +104,10 @@ impl Texts {
         if self.is_page() { PAGE_LINE } else { LINE }
     }
 
-    /// The width at which the line of a step is broken into as many rows as at `width`, all about equally
-    /// long: no word, and no arrow, is left over for the last.
-    pub fn even_width(&mut self, size: f32, width: f32) -> f32 {
-        let [ThingTexts { line, .. }] = &mut self.things[..] else {
+    /// The width at which the line of a step, or that of the `nth` thing of a page, is broken into as many
+    /// rows as at `width`, all about equally long: no word, no number and no arrow is left over for the last.
+    pub fn even_width(&mut self, nth: usize, size: f32, width: f32) -> f32 {
+        let Some(ThingTexts { line, .. }) = self.things.get_mut(nth) else {
             return width;
         };
         let broken = line.at(size, width).height;
@@ -126,6 +126,20 @@ impl Texts {
             }
         }
         wide
+    }
+
+    /// How many crossings stand in a row, set at `size`: where they take several rows, about as many in each,
+    /// so that none is left over for the last.
+    pub fn marks_per_row(&self, size: f32, width: f32) -> usize {
+        let all = self.words.len().max(1);
+        let rows = rows_of(&self.words, size, width);
+        let even = all.div_ceil(rows);
+        let is_in_room = |row: &[f32]| rows_of(row, size, width) == 1;
+        if self.words.chunks(even).all(is_in_room) {
+            even
+        } else {
+            all
+        }
     }
 
     fn notes(&self) -> impl Iterator<Item = &TextMetrics> {
@@ -294,22 +308,68 @@ fn word_ems(mark: &CrossingMark) -> f32 {
 
 /// The height that the crossings take when they are set at `size` and broken into rows.
 fn marks_height(ems: &[f32], size: f32, width: f32) -> f32 {
+    #[expect(clippy::cast_precision_loss, reason = "a few rows")]
+    let rows = rows_of(ems, size, width) as f32;
+    rows * size * (ROW + 2.0 * PLATE_ENDS) + (rows - 1.0) * size * PLATE_GAP
+}
+
+/// The rows of the crossings there, as many in each as have room.
+fn rows_of(ems: &[f32], size: f32, width: f32) -> usize {
     let gap = size * PLATE_GAP;
-    let (mut rows, mut used) = (1.0_f32, 0.0_f32);
+    let (mut rows, mut used) = (1, 0.0_f32);
     for ems in ems {
         let plate = size * (ems + 2.0 * PLATE_SIDES) + 1.0;
         if used > 0.0 && used + gap + plate > width {
-            rows += 1.0;
+            rows += 1;
             used = plate;
         } else {
             used += plate + if used > 0.0 { gap } else { 0.0 };
         }
     }
-    rows * size * (ROW + 2.0 * PLATE_ENDS) + (rows - 1.0) * gap
+    rows
 }
 
 /// The width of all the crossings side by side, in sizes of their type.
 fn row_ems(ems: &[f32]) -> f32 {
     let plates = ems.iter().map(|ems| ems + 2.0 * PLATE_SIDES + PLATE_GAP);
     plates.sum::<f32>().max(1.0)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn texts(marks: &[&str]) -> Texts {
+        let marks = marks.iter().map(|text| CrossingMark {
+            text: (*text).to_owned(),
+            over: text.starts_with("OVER"),
+        });
+        Texts::new(&Shown {
+            line: "Top 5 down to bottom 2".to_owned(),
+            marks: marks.collect(),
+            ..Shown::default()
+        })
+    }
+
+    #[test]
+    fn crossings_in_several_rows_are_about_as_many_in_each() {
+        let four = texts(&["OVER 1", "under 1", "OVER 1", "under 1"]);
+        let one = row_ems(&four.words) * 22.0;
+        assert_eq!(four.marks_per_row(22.0, one + 10.0), 4);
+        // Three would have room beside one another, and one would be left over.
+        assert_eq!(rows_of(&four.words, 22.0, 0.8 * one), 2);
+        assert_eq!(four.marks_per_row(22.0, 0.8 * one), 2);
+        let five = texts(&["OVER 1", "under 1", "OVER 1", "under 1", "OVER 1"]);
+        assert_eq!(five.marks_per_row(22.0, 0.8 * one), 3);
+        // Where rows of as many would be too wide they are broken as before.
+        let wide = texts(&[
+            "OVER 1",
+            "under 1",
+            "OVER 12345678901234",
+            "under 12345678901234",
+        ]);
+        let all = row_ems(&wide.words) * 22.0;
+        assert_eq!(wide.marks_per_row(22.0, 0.66 * all), 4);
+        assert_eq!(texts(&[]).marks_per_row(22.0, 300.0), 1);
+    }
 }

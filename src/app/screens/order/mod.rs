@@ -1,8 +1,10 @@
 //! The order screen: several pieces at once, worked by keys alone. What a press comes to is the
 //! book's affair.
 
-use iced::widget::{Id, button, column, container, operation, row, scrollable, space, text};
-use iced::{Center, Element, Fill, FillPortion, Task};
+use iced::widget::{
+    Id, button, column, container, operation, responsive, row, scrollable, space, text,
+};
+use iced::{Element, Fill, FillPortion, Task};
 
 use super::context::Context;
 use super::route::{Go, Next};
@@ -11,7 +13,6 @@ use crate::app::key_guide::KeyHint;
 use crate::app::off_thread::off_thread;
 use crate::app::picture_view::PictureView;
 use crate::app::services::LAST_SAVE;
-use crate::app::widgets::key_bar::{KeyFace, keycap};
 use crate::app::widgets::key_row::key_row;
 use crate::app::{theme, widgets};
 use crate::pedal::{Intent, Press};
@@ -256,25 +257,26 @@ impl State {
         self.book.has_none() && self.book.typed().is_none()
     }
 
-    /// What an order is, and how to begin one, beside a knot of which it could be.
-    fn inviting<'a>(&'a self, context: &Context) -> Element<'a, Message> {
-        let words = context.words();
-        let told = text(words.plainly("orders-empty", &[])).size(theme::BODY);
-        let bindings = &context.session.settings().bindings;
-        let KeyFace { cap, label, .. } = KeyFace::new(NEW_ORDER, words, bindings);
-        let begin = row![keycap(cap), text(label).size(26).font(theme::BOLD)];
-        let begin = button(begin.spacing(12).align_y(Center))
-            .padding([12, 20])
-            .style(theme::pressable(true))
-            .on_press(Message::Key(NEW_ORDER));
-        let undo = self.book.can_undo().then(|| {
-            let undo = [KeyHint::here("u", "key-undo")];
-            key_row(&undo, words, bindings, Message::Key)
-        });
-        let told = column![told, begin].push(undo).spacing(18);
-        let told = container(told).width(FillPortion(3));
-        let knot = container(self.knot.view()).width(FillPortion(2));
-        row![told, knot].spacing(24).height(Fill).into()
+    /// What an order is and how to begin one, and a knot of which it could be: beside it, or below it where
+    /// it is high. The button that begins one stands where what leads on always stands.
+    fn inviting<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
+        responsive(move |room| {
+            let words = context.words();
+            let told = text(words.plainly("orders-empty", &[])).size(theme::BODY);
+            let bindings = &context.session.settings().bindings;
+            let undo = self.book.can_undo().then(|| {
+                let undo = [KeyHint::here("u", "key-undo")];
+                key_row(&undo, words, bindings, Message::Key)
+            });
+            let told = container(column![told].push(undo).spacing(18));
+            let knot = container(self.knot.view());
+            if room.height > room.width {
+                return column![told, knot.height(Fill)].spacing(24).into();
+            }
+            let (told, knot) = (told.width(FillPortion(3)), knot.width(FillPortion(2)));
+            row![told, knot].spacing(24).height(Fill).into()
+        })
+        .into()
     }
 
     /// What can be done on the page besides opening and changing its lines.

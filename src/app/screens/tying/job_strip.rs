@@ -1,7 +1,8 @@
 //! The strip of the whole job: its parts side by side, how far each is, and the time that is left.
 
+use iced::alignment::Vertical::Top;
 use iced::widget::{Row, column, container, progress_bar, row, text};
-use iced::{Center, Element, Fill, FillPortion};
+use iced::{Element, Fill, FillPortion};
 
 use crate::app::text_layout::text_metrics::TextMetrics;
 use crate::app::theme;
@@ -114,7 +115,8 @@ pub(super) fn strip<'a, M: 'a>(strip: JobStrip<'_>, width: f32) -> Element<'a, M
     if let Some(time) = time.filter(|_| strip.has_names) {
         bar = bar.push(time_left(time));
     }
-    container(bar.align_y(Center)).width(Fill).into()
+    // The time stands in one line with the names.
+    container(bar.align_y(Top)).width(Fill).into()
 }
 
 /// The time that is left.

@@ -36,6 +36,14 @@ pub(super) struct Around {
     pub time_left: Option<String>,
 }
 
+impl Around {
+    /// The name of the part of the job that is in hand.
+    pub(super) fn part_in_hand(&self) -> Option<&str> {
+        let part = self.job.iter().find(|part| part.is_now);
+        part.map(|part| part.name.as_str())
+    }
+}
+
 /// The texts round the step, shaped, with the name of the phase.
 pub(super) struct EdgeTexts {
     notices: Vec<TextMetrics>,
@@ -153,6 +161,12 @@ impl PageFrame {
     pub(super) fn has_room_for_tie(self, edge: &EdgeTexts, width: f32) -> bool {
         let both = edge.phase.ems() * self.head + edge.tie.ems() * theme::SMALL;
         self.has_tie_line && both + 50.0 <= width
+    }
+
+    /// Whether the name of a part stands beside that of the phase in one row.
+    pub(super) fn has_room_beside_phase(self, edge: &EdgeTexts, part: &str, width: f32) -> bool {
+        let part = TextMetrics::new(part, theme::BOLD).ems() * theme::SMALL;
+        edge.phase.ems() * self.head + part + 50.0 <= width
     }
 
     /// The height of the strip and of the names below it, in this width, with the space after them.

@@ -2,7 +2,7 @@
 //! crossings, the picture, what must be known and the bar of keys each keep their place from step to
 //! step; only where a step has more words than its place holds does it take of its neighbours'.
 
-use iced::widget::{column, container, responsive, row, scrollable, space, text};
+use iced::widget::{Column, column, container, responsive, row, scrollable, space, text};
 use iced::{Center, Element, Fill, Padding, Size};
 
 use super::job_strip::{self, JobStrip};
@@ -45,20 +45,21 @@ pub(super) fn whole<'a, M: 'a>(
             let rows = rows.map(|row| text(row).size(size).font(theme::BOLD).into());
             column(rows)
         };
-        let marks = shown.marks.iter().map(|mark| plate(mark, theme::BODY));
         let mut words = column![].spacing(SPACING).width(Fill);
         for notice in &notices {
             words = words.push(widgets::notice_of(notice.clone(), theme::SMALL));
         }
         let told: Element<'a, M> = if is_wide {
             let size = (room.width / 34.0).clamp(28.0, 1.5 * theme::HEADING);
-            let marks = row(marks).spacing(8).wrap().vertical_spacing(8);
-            // No arrow is left over for a row of its own.
+            // No arrow is left over for a row of its own, and no crossing.
             let width = room.width * WORDS_BESIDE_WHOLE;
-            let even = Texts::new(shown).even_width(size, width);
+            let mut texts = Texts::new(shown);
+            let even = texts.even_width(0, size, width);
             let line = container(line(size)).max_width(even);
+            let marks = plates(&shown.marks, &texts, theme::BODY, width);
             column![line, marks].spacing(SPACING).into()
         } else {
+            let marks = shown.marks.iter().map(|mark| plate(mark, theme::BODY));
             let told = row![line(theme::HEADING)]
                 .extend(marks)
                 .spacing(12)
@@ -129,6 +130,12 @@ fn fit_page<'a, M: 'a>(
         names = names
             .push(space::horizontal())
             .push(job_strip::time_left(time));
+    } else if let Some(part) = around.part_in_hand().filter(|_| !frame.has_strip_names) {
+        // Where the strip has no names the part in hand has its own all the same.
+        if frame.has_room_beside_phase(&edge, part, room.width) {
+            let part = text(part.to_owned()).size(theme::SMALL).font(theme::BOLD);
+            names = names.push(space::horizontal()).push(part);
+        }
     } else if frame.has_room_for_tie(&edge, room.width) {
         let tie = text(around.tie.clone())
             .size(theme::SMALL)
@@ -139,9 +146,8 @@ fn fit_page<'a, M: 'a>(
     let head = column![job_strip::strip(strip, room.width), names].spacing(HEAD_GAP);
     let head = container(head).padding(Padding::ZERO.bottom(SPACING));
     let width = place.map_or(room.width, |place| place.left_of(room).width);
-    let even = texts.even_width(sizes.line, width);
     let words = column![
-        words(shown, around, sizes, even),
+        words(shown, &mut texts, around, sizes, width),
         feet(around, frame, &mut edge, room, place)
     ];
     let stage = if let Some(place) = place {
@@ -155,8 +161,14 @@ fn fit_page<'a, M: 'a>(
 }
 
 /// The step, or what comes over it in large type.
-fn words<'a, M: 'a>(shown: &'a Shown, around: &Around, sizes: Sizes, even: f32) -> Element<'a, M> {
-    let step = heart(shown, &around.ways, sizes, even);
+fn words<'a, M: 'a>(
+    shown: &'a Shown,
+    texts: &mut Texts,
+    around: &Around,
+    sizes: Sizes,
+    width: f32,
+) -> Element<'a, M> {
+    let step = heart(shown, texts, &around.ways, sizes, width);
     let Some(over) = &around.over else {
         return step;
     };
@@ -213,13 +225,16 @@ fn feet<'a, M: 'a>(
 /// rest from the foot of that place on. The line is broken so that its rows are `even`.
 fn heart<'a, M: 'a>(
     shown: &'a Shown,
+    texts: &mut Texts,
     ways: &[Option<String>],
     sizes: Sizes,
-    even: f32,
+    width: f32,
 ) -> Element<'a, M> {
     if !shown.things.is_empty() {
-        return layer((&shown.line, &shown.notes), things(&shown.things, sizes));
+        let things = things(&shown.things, texts, sizes, width);
+        return layer((&shown.line, &shown.notes), things);
     }
+    let even = texts.even_width(0, sizes.line, width);
     let rows = shown.line.lines().map(|row| {
         let row = text(row).size(sizes.line).font(theme::BOLD);
         row.center().width(Fill).into()
@@ -236,15 +251,7 @@ fn heart<'a, M: 'a>(
         .align_x(Center)
         .width(Fill);
     if !shown.marks.is_empty() {
-        let gap = sizes.mark * type_fitting::PLATE_GAP;
-        let marks = shown.marks.iter().map(|mark| plate(mark, sizes.mark));
-        heart = heart.push(
-            row(marks)
-                .spacing(gap)
-                .wrap()
-                .vertical_spacing(gap)
-                .align_x(Center),
-        );
+        heart = heart.push(plates(&shown.marks, texts, sizes.mark, width).align_x(Center));
     }
     if sizes.note > 0.0 && !ways.is_empty() {
         heart = heart.push(ways_out(&shown.notes, ways, sizes.note));
@@ -277,10 +284,16 @@ fn ways_out<'a, M: 'a>(notes: &'a [String], ways: &[Option<String>], size: f32) 
 }
 
 /// The things of a page, each above its notes, at these sizes.
-fn things<'a, M: 'a>(things: &'a [Shown], sizes: Sizes) -> Element<'a, M> {
+fn things<'a, M: 'a>(
+    things: &'a [Shown],
+    texts: &mut Texts,
+    sizes: Sizes,
+    width: f32,
+) -> Element<'a, M> {
     let things = things.iter().enumerate().map(|(nth, thing)| {
         let line = text(&thing.line).size(sizes.line).font(theme::BOLD);
-        let line = container(line.center()).id(iced::widget::Id::from(format!("thing {nth}")));
+        let line = container(line.center()).max_width(texts.even_width(nth, sizes.line, width));
+        let line = line.id(iced::widget::Id::from(format!("thing {nth}")));
         let notes = thing.notes.iter().filter(|_| sizes.note > 0.0);
         let notes = notes.map(|note| {
             let note = text(note).size(sizes.note).style(theme::quiet);
@@ -296,6 +309,21 @@ fn things<'a, M: 'a>(things: &'a [Shown], sizes: Sizes) -> Element<'a, M> {
     container(things.align_x(Center).width(Fill))
         .center(Fill)
         .into()
+}
+
+/// The crossings in this width, about as many in each row.
+fn plates<'a, M: 'a>(
+    marks: &'a [CrossingMark],
+    texts: &Texts,
+    size: f32,
+    width: f32,
+) -> Column<'a, M> {
+    let gap = size * type_fitting::PLATE_GAP;
+    let rows = marks.chunks(texts.marks_per_row(size, width)).map(|marks| {
+        let marks = row(marks.iter().map(|mark| plate(mark, size))).spacing(gap);
+        marks.wrap().vertical_spacing(gap).align_x(Center).into()
+    });
+    column(rows).spacing(gap)
 }
 
 fn plate<'a, M: 'a>(mark: &'a CrossingMark, size: f32) -> Element<'a, M> {
