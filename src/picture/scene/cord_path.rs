@@ -261,7 +261,7 @@ impl CordPath<'_> {
             ..
         } = *self.layout;
         let hangs_at = (bend + self.offset) * sin - END_BEND * cord * (1.0 - sin);
-        (((cord + gap) / 2.0 - hangs_at) / cos).max(0.0)
+        ((f32::midpoint(cord, gap) - hangs_at) / cos).max(0.0)
     }
 
     /// A loose end, from its tip to where it meets the straight. Only bottom pins have any.

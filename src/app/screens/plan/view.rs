@@ -15,14 +15,14 @@ use crate::words::Words;
 const GAP: f32 = 22.0;
 /// The width of the form beside the cards: a share of the room, within bounds.
 const FORM_SHARE: f32 = 0.33;
-const FORM_WIDTHS: [f32; 2] = [310.0, 420.0];
+const FORM_WIDTHS: [f32; 2] = [290.0, 420.0];
 /// The width of a column of the form above the cards, at the least.
 const FIELD: f32 = 230.0;
 /// The most of the height that the form takes above the cards.
 const FORM_ABOVE: f32 = 0.44;
 /// Beside cards of more width than this the chosen knot has a column of its own.
-const WIDE: f32 = 1040.0;
-const DETAIL: f32 = 370.0;
+const WIDE: f32 = 1100.0;
+const DETAIL: f32 = 410.0;
 /// Below this height what narrows the cards has a button, and of it what is set stands above them.
 const LOW: f32 = 560.0;
 /// The row of what is set there with its space, a card with its heading, and the least of the strip.
@@ -30,11 +30,11 @@ const CHIPS: f32 = 80.0;
 const WHOLE_CARD: f32 = 264.0;
 const LEAST_STRIP: f32 = 60.0;
 /// What comes of a knot in mind has this height there, and is scrolled.
-/// It ends below a row.
-const KNOWN_WHERE_LOW: f32 = 107.0;
-/// The height of the chosen knot below the cards: a share of the room, within bounds.
+const KNOWN_WHERE_LOW: f32 = 112.0;
+/// The height of the chosen knot below the cards, or below the form: a share of the room, within bounds.
 const STRIP_SHARE: f32 = 0.27;
 const STRIP_HEIGHTS: [f32; 2] = [104.0, 290.0];
+const BELOW_FORM: f32 = 0.36;
 
 /// Where the chosen knot stands in full.
 #[derive(Clone, Copy, PartialEq, Eq)]
@@ -43,7 +43,9 @@ enum DetailPlace {
     Beside,
     /// Below the cards.
     Below,
-    /// At the end of the form, with what to take care of across the screen.
+    /// Below the form.
+    BelowForm,
+    /// At the end of the form, with what to take care of across the screen: where it is low.
     InForm,
 }
 
@@ -69,20 +71,35 @@ impl State {
             }
             let [least, most] = FORM_WIDTHS;
             let width = (size.width * FORM_SHARE).clamp(least, most);
-            if size.width - width - GAP < WIDE {
-                return self.narrow_page(width, words);
+            let place = if size.width - width - GAP >= WIDE {
+                DetailPlace::Beside
+            } else if size.height < LOW {
+                DetailPlace::InForm
+            } else {
+                DetailPlace::BelowForm
+            };
+            if place == DetailPlace::InForm {
+                return self.low_page(width, words);
             }
-            let form = container(self.fields(1, Fill, None, words)).width(width);
-            row![form, self.knots(DetailPlace::Beside, words)]
-                .spacing(GAP)
-                .into()
+            let form = column![self.fields(1, Fill, None, words)].spacing(12);
+            let form = match &self.found {
+                Findings::Knots(question, answers)
+                    if place == DetailPlace::BelowForm && !answers.is_empty() =>
+                {
+                    let detail = container(self.told_of(question, answers, words));
+                    form.push(detail.height(size.height * BELOW_FORM))
+                }
+                _ => form,
+            };
+            let form = container(form).width(width);
+            row![form, self.knots(place, words)].spacing(GAP).into()
         }))
         .into()
     }
 
-    /// Where the chosen knot has no column of its own: what to take care of stands whole across the screen,
-    /// and its figures, most of which its card has too, at the end of the form.
-    fn narrow_page<'a>(&'a self, form_width: f32, words: &'a Words) -> Element<'a, Message> {
+    /// Where it is low: what to take care of stands whole across the screen, and the figures of the
+    /// chosen knot, most of which its card has too, at the end of the form.
+    fn low_page<'a>(&'a self, form_width: f32, words: &'a Words) -> Element<'a, Message> {
         let found = match &self.found {
             Findings::Knots(question, answers) if !answers.is_empty() => Some((question, answers)),
             _ => None,
@@ -168,7 +185,7 @@ impl State {
         }
         let cards = responsive(move |room| self.cards(question, answers, room, words));
         match detail {
-            DetailPlace::InForm => side.push(cards).into(),
+            DetailPlace::BelowForm | DetailPlace::InForm => side.push(cards).into(),
             DetailPlace::Beside => {
                 let detail = self.detail_column(question, answers, words);
                 let detail = container(detail).width(DETAIL).height(Fill);
@@ -186,8 +203,8 @@ impl State {
                 } else {
                     height
                 };
-                let room = Size::new(size.width, height);
-                let detail = self.detail_strip(question, answers, room, words);
+                let detail = self.detail_strip(question, answers, height, words);
+                let detail = container(detail).height(height);
                 side.push(cards).push(detail).into()
             }
         }
