@@ -118,7 +118,7 @@ fn fit_page<'a, M: 'a>(
     let time = around.time_left.as_deref();
     let time = time.filter(|_| !strip.has_room_for_time(room.width));
     let beside = time.map_or(0.0, |time| job_strip::room_for(time) + NAMES_GAP);
-    let mut letters = TextMetrics::new(&shown.phase, theme::FACE);
+    let letters = TextMetrics::new(&shown.phase, theme::FACE);
     // What is in hand is told in one row, beside the time that is left.
     let head = frame.head.min((room.width - beside) / letters.ems());
     let phase = text(&shown.phase)
