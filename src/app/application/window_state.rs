@@ -12,7 +12,7 @@ use crate::app::message::Message;
 use crate::app::window_place::WindowPlace;
 
 /// How long leaving waits for the place of the window.
-const PATIENCE: Duration = Duration::from_millis(100);
+const PATIENCE: Duration = Duration::from_millis(500);
 
 impl App {
     /// What an event of the window is to the app, besides keys that no widget took. `status` says

@@ -213,9 +213,8 @@ impl CordPath<'_> {
         let hub = pin.0 + self.hub_shift(start, joined);
         let angle = form.sin.asin();
         let turned = if start { 1.0 } else { -1.0 };
-        // A little past the middle, so that no seam shows between the two halves: where a tube bends away
-        // the little is less still.
-        let past = -2.0 / layout.bend.max(4.0);
+        // A little past the middle, so that no seam shows between the two halves.
+        let past = -0.6 / layout.bend.max(0.6);
         let steps = (radius.max(4.0).sqrt() * 1.5).ceil().clamp(4.0, 24.0);
         let mut step = 0.0;
         while step < steps {

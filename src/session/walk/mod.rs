@@ -98,8 +98,6 @@ pub(in crate::session) struct AmongPieces {
 /// // Where the tyer is gets said, and the walk stays there.
 /// assert!(matches!(walk.press(Intent::Where, &words), WalkAction::Say(_)));
 /// assert_eq!(walk.place(), begin);
-/// // What stands over the step goes first, then the tie is left.
-/// assert_eq!(walk.press(Intent::Leave, &words), WalkAction::Again);
 /// assert_eq!(walk.press(Intent::Leave, &words), WalkAction::Leave);
 /// ```
 #[derive(Clone, Debug, PartialEq, Eq)]

@@ -10,15 +10,13 @@ impl Walk {
     /// Does what a press asks for.
     pub fn press(&mut self, intent: Intent, words: &Words) -> WalkAction {
         self.answer = None;
-        let was_whereabouts = std::mem::take(&mut self.is_whereabouts);
+        self.is_whereabouts = false;
         let was_cord_told = std::mem::take(&mut self.is_cord_told);
         match intent {
             // Speed and pause are the session's affair: what is left of them is to say it again.
             Intent::Again | Intent::Slower | Intent::Faster | Intent::Pause => {
                 return WalkAction::Again;
             }
-            // What stands over the step goes before the tie is left.
-            Intent::Leave if was_whereabouts => return WalkAction::Again,
             Intent::Leave => return self.leave(words),
             Intent::Where if self.keys() == Keys::Wrong => return self.name_fault(words),
             Intent::Where => {

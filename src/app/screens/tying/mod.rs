@@ -81,6 +81,11 @@ impl ScreenPage for State {
             let (plan, name) = (tie.plan.clone(), tie.name.clone());
             return Go::paper(plan, Some(place), name, Route::Start(())).into();
         }
+        // What stands over the step goes before the tie is left.
+        let intent = match intent {
+            Some(Intent::Leave) if is_covered(context) => Some(Intent::Again),
+            intent => intent,
+        };
         let is_looking = match intent {
             Some(Intent::Leave) if self.is_whole(context) => {
                 self.picture.leave_full();
@@ -182,7 +187,7 @@ impl ScreenPage for State {
             .at(BarSlot::Where);
         let leave = match now {
             _ if self.is_whole(context) => "key-smaller",
-            _ if context.session.walk().is_some_and(Walk::is_whereabouts) => "key-to-step",
+            _ if is_covered(context) => "key-to-step",
             Keys::Steps | Keys::Standing | Keys::PieceDone | Keys::Done => "key-leave",
             Keys::Wrong
             | Keys::TakingBack
@@ -216,6 +221,11 @@ impl ScreenPage for State {
     fn close(self, context: &mut Context) {
         context.put_by(self);
     }
+}
+
+/// Whether it stands over the step where the tyer is.
+fn is_covered(context: &Context) -> bool {
+    context.session.walk().is_some_and(Walk::is_whereabouts)
 }
 
 /// What stands around the step.
