@@ -410,7 +410,7 @@ fn a_finished_knot_has_the_proportions_computed_for_it() {
             named.laying(),
             named.side,
             named.hand,
-            &Moment::Finished,
+            &Moment::Done,
             &shape,
             Viewport::new(900.0, 500.0),
         );

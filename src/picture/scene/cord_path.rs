@@ -257,10 +257,13 @@ impl CordPath<'_> {
             cord,
             gap,
             bend,
+            half_pitch,
             ..
         } = *self.layout;
         let hangs_at = (bend + self.offset) * sin - END_BEND * cord * (1.0 - sin);
-        ((f32::midpoint(cord, gap) - hangs_at) / cos).max(0.0)
+        // Not before it has come out of its last crossing: an end that is not seen is worse than two in one.
+        let room = half_pitch - cord;
+        ((f32::midpoint(cord, gap) - hangs_at).min(room) / cos).max(0.0)
     }
 
     /// A loose end, from its tip to where it meets the straight. Only bottom pins have any.

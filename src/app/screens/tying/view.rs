@@ -120,7 +120,8 @@ fn fit_page<'a, M: 'a>(
     let beside = time.map_or(0.0, |time| job_strip::room_for(time) + NAMES_GAP);
     let letters = TextMetrics::new(&shown.phase, theme::FACE);
     // What is in hand is told in one row, beside the time that is left.
-    let head = frame.head.min((room.width - beside) / letters.ems());
+    let in_one_row = letters.size_in_one_row(room.width - beside);
+    let head = in_one_row.clamp(1.0, frame.head);
     let phase = text(&shown.phase)
         .size(head)
         .style(theme::quiet)
