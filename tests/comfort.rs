@@ -3,21 +3,24 @@
 
 #[path = "support/hands.rs"]
 mod hands;
+#[path = "support/worked.rs"]
+mod worked;
 
 use std::time::Duration;
 
 use hands::Hands;
 use iced::keyboard::key::Named;
 use iced::keyboard::{Key, Modifiers};
-use marlinspeak::app::{self, Message, ServiceEvent};
+use marlinspeak::app::{self, Message};
 use marlinspeak::guide::{AtOnce, Phase, Place, Plan, Script};
 use marlinspeak::knot::Hand;
-use marlinspeak::pedal::{Input, InputEvent, Intent, Transition};
+use marlinspeak::pedal::{Input, Intent};
 use marlinspeak::session::{Event, Setting, Timer};
 use marlinspeak::settings::{ColourScheme, Settings};
 use marlinspeak::voice::{Cue, VoiceError, VoiceEvent, VoiceName};
 use marlinspeak::words::Words;
 use tempfile::TempDir;
+use worked::{pedal, settings_at};
 
 const SPACE: Key = Key::Named(Named::Space);
 
@@ -31,29 +34,6 @@ fn letter(letter: &str) -> Key {
 
 fn named(name: Named) -> Key {
     Key::Named(name)
-}
-
-/// On the settings screen, with the focus on a line.
-fn settings_at(hands: &mut Hands, line: Setting) {
-    hands.press(letter("t"));
-    let at = Setting::ALL
-        .iter()
-        .position(|other| *other == line)
-        .unwrap();
-    for _ in 0..at {
-        hands.press(named(Named::ArrowDown));
-    }
-}
-
-fn pedal(hands: &mut Hands, input: &Input) {
-    hands.clock.pass(Duration::from_secs(1));
-    for transition in [Transition::Down, Transition::Up] {
-        let input = input.clone();
-        hands.tell(Message::Service(ServiceEvent::Pedal(InputEvent {
-            input,
-            transition,
-        })));
-    }
 }
 
 #[test]

@@ -5,6 +5,8 @@
 mod frames;
 #[path = "support/hands.rs"]
 mod hands;
+#[path = "support/worked.rs"]
+mod worked;
 
 use std::time::Duration;
 
@@ -14,10 +16,11 @@ use iced::keyboard::Key;
 use iced::keyboard::key::Named;
 use marlinspeak::app::{Message, ServiceEvent};
 use marlinspeak::guide::Plan;
-use marlinspeak::pedal::{EarNews, Input, InputEvent, Knock, Transition};
+use marlinspeak::pedal::{EarNews, Input, Knock};
 use marlinspeak::session::{Event, Setting};
 use marlinspeak::settings::Settings;
 use tempfile::TempDir;
+use worked::{pedal, settings_at};
 
 /// Width and height of the window, in dots.
 const WINDOW: (u32, u32) = (1100, 760);
@@ -32,29 +35,6 @@ fn letter(letter: &str) -> Key {
 
 fn named(name: Named) -> Key {
     Key::Named(name)
-}
-
-/// On the settings screen, with the focus on a line.
-fn settings_at(hands: &mut Hands, line: Setting) {
-    hands.press(letter("t"));
-    let at = Setting::ALL
-        .iter()
-        .position(|other| *other == line)
-        .unwrap();
-    for _ in 0..at {
-        hands.press(named(Named::ArrowDown));
-    }
-}
-
-fn pedal(hands: &mut Hands, input: &Input) {
-    hands.clock.pass(Duration::from_secs(1));
-    for transition in [Transition::Down, Transition::Up] {
-        let input = input.clone();
-        hands.tell(Message::Service(ServiceEvent::Pedal(InputEvent {
-            input,
-            transition,
-        })));
-    }
 }
 
 fn ear(hands: &mut Hands, news: EarNews) {

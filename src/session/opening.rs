@@ -125,14 +125,16 @@ pub fn first_tie() -> Result<Tie, KnotError> {
 
 /// A tie of the shelf that was begun like this one, alone and without a name, and left without a press.
 fn untouched(shelf: &Shelf, tie: &Tie, gathering: &mut Gathering<ShelfTrouble>) -> Option<TakenUp> {
+    if tie.batch.is_some() {
+        return None;
+    }
     let ties = shelf.list().ok()?.hand_on(gathering);
     let is_alike = |other: &&Tie| {
         let is_untouched = other.presses == Presses::default() && !other.is_put_away;
         let is_unnamed = other.name.is_empty() && other.note.is_empty();
-        let is_alone = tie.batch.is_none() && other.batch.is_none();
         is_untouched
             && is_unnamed
-            && is_alone
+            && other.batch.is_none()
             && (&other.plan, other.lesson) == (&tie.plan, tie.lesson)
     };
     let alike = ties.iter().find(is_alike)?;

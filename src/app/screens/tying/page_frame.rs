@@ -163,6 +163,11 @@ impl PageFrame {
         self.has_tie_line && both + 50.0 <= width
     }
 
+    /// The size of the name of the phase where it has one row of this width.
+    pub(super) fn head_in_one_row(self, edge: &EdgeTexts, width: f32) -> f32 {
+        edge.phase.size_in_one_row(width).clamp(1.0, self.head)
+    }
+
     /// Whether the name of a part stands beside that of the phase in one row.
     pub(super) fn has_room_beside_phase(self, edge: &EdgeTexts, part: &str, width: f32) -> bool {
         let part = TextMetrics::new(part, theme::BOLD).ems() * theme::SMALL;

@@ -118,12 +118,9 @@ fn fit_page<'a, M: 'a>(
     let time = around.time_left.as_deref();
     let time = time.filter(|_| !strip.has_room_for_time(room.width));
     let beside = time.map_or(0.0, |time| job_strip::room_for(time) + NAMES_GAP);
-    let letters = TextMetrics::new(&shown.phase, theme::FACE);
     // What is in hand is told in one row, beside the time that is left.
-    let in_one_row = letters.size_in_one_row(room.width - beside);
-    let head = in_one_row.clamp(1.0, frame.head);
     let phase = text(&shown.phase)
-        .size(head)
+        .size(frame.head_in_one_row(&edge, room.width - beside))
         .style(theme::quiet)
         .wrapping(text::Wrapping::None);
     let mut names = row![phase].align_y(Center).spacing(NAMES_GAP);
