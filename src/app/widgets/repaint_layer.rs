@@ -16,7 +16,7 @@ use iced::widget::Column;
 use iced::{Element, Event, Length, Rectangle, Renderer, Size, Theme, Vector};
 
 /// Soft edges and letters reach so far beyond the place of what they belong to.
-const SOFT: f32 = 2.0;
+pub const SOFT: f32 = 2.0;
 
 /// How often something was turned. Only neighbours must differ, and the few frames before them
 /// that a window may still hold.

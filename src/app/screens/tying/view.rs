@@ -140,9 +140,11 @@ fn fit_page<'a, M: 'a>(
             .style(theme::quiet);
         names = names.push(space::horizontal()).push(tie);
     }
-    // The room below it is its own, so that it is painted with the heart as one.
+    // The room below it is its own, so that it is painted with the heart as one; but it stays clear of
+    // the picture, of which all that reaches into what is painted anew is painted with it.
     let head = column![job_strip::strip(strip, room.width), names].spacing(HEAD_GAP);
-    let head = container(head).padding(Padding::ZERO.bottom(SPACING));
+    let clear = 2.0 * repaint_layer::SOFT;
+    let head = container(head).padding(Padding::ZERO.bottom(SPACING - clear));
     let width = place.map_or(room.width, |place| place.left_of(room).width);
     let words = column![
         words(shown, &mut texts, around, sizes, width),
@@ -155,7 +157,8 @@ fn fit_page<'a, M: 'a>(
         words.into()
     };
     let turned = (&shown.phase, &around.job, &around.time_left);
-    repaint_layer::page(column![layer(turned, head), stage])
+    let head = container(layer(turned, head)).padding(Padding::ZERO.bottom(clear));
+    column![head, stage].into()
 }
 
 /// The step, or what comes over it in large type.
@@ -211,12 +214,14 @@ fn feet<'a, M: 'a>(
         feet = feet.push(text(answer.clone()).size(theme::SMALL));
     }
     let turned = (&around.caution, &around.notices, &around.answer);
+    let is_bare = around.caution.is_none() && around.notices.is_empty() && around.answer.is_none();
     let feet: Element<'a, M> = if edge.is_cut_off(frame, width) {
         scrollable(feet).spacing(4).height(height).into()
     } else {
         container(feet).height(height).into()
     };
-    layer(turned, feet)
+    // Each layer is a mask of the whole window to the toolkit, and one that is empty as much as another.
+    if is_bare { feet } else { layer(turned, feet) }
 }
 
 /// The line, the crossings and the notes, at these sizes: the line in the middle of its place, the
