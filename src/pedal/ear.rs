@@ -9,7 +9,7 @@ use std::sync::atomic::{AtomicBool, AtomicU32, Ordering};
 use std::sync::mpsc::{self, Receiver, RecvTimeoutError, Sender};
 use std::sync::{Arc, Mutex, PoisonError};
 use std::thread;
-use std::time::Duration;
+use std::time::{Duration, Instant};
 
 use cpal::traits::{DeviceTrait, HostTrait, StreamTrait};
 use cpal::{
@@ -19,6 +19,7 @@ use cpal::{
 
 use super::input::{Input, InputEvent, Transition};
 use super::knocks::{Heard, Knock, KnockDetector, RowDetector};
+use super::rest::Rest;
 use crate::sound_system::has_sound;
 
 /// How long between two looks for a microphone that is not there, and whether one still sends.
@@ -28,6 +29,9 @@ const LOOK: Duration = Duration::from_secs(3);
 const BLOCKS: u32 = 50;
 /// How often the level is told while it is shown, a second.
 const LEVELS: u32 = 10;
+/// Whether blocks come on a thread that only waits for them, as with ALSA, and that may rest. Elsewhere the
+/// system calls, and must not be kept waiting.
+const RESTS: bool = cfg!(target_os = "linux");
 
 /// What the ear tells besides presses.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -198,15 +202,20 @@ impl Microphone {
             let channels = usize::from(config.channels).max(1);
             let (heard, sent) = (Arc::clone(&listener), Arc::clone(&blocks));
             let breaks = Arc::clone(&is_broken);
-            let mut mixed = Vec::new();
+            let (mut mixed, mut rest) = (Vec::new(), Rest::default());
             let opened = device.build_input_stream::<T, _, _>(
                 config,
                 move |samples: &[T], _| {
+                    let came = Instant::now();
                     sent.fetch_add(1, Ordering::Relaxed);
                     mixed.clear();
                     mixed.extend(samples.chunks(channels).map(mix::<T>));
-                    let mut heard = heard.lock().unwrap_or_else(PoisonError::into_inner);
-                    heard.take(&mixed);
+                    listen_to(&heard, &mixed);
+                    if RESTS {
+                        let long = Duration::from_secs(1) * length(mixed.len()) / rate.max(1);
+                        thread::sleep(rest.after(came, long, Instant::now()));
+                        rest.is_over(Instant::now());
+                    }
                 },
                 move |error| {
                     let goes_on = matches!(
@@ -257,6 +266,17 @@ impl Drop for Microphone {
         let (Ok(listener) | Err(listener)) = listener;
         listener.end_row();
     }
+}
+
+/// Nobody else has the listener for longer than it takes to end a row.
+fn listen_to(listener: &Mutex<Listener>, samples: &[f32]) {
+    let mut listener = listener.lock().unwrap_or_else(PoisonError::into_inner);
+    listener.take(samples);
+}
+
+/// So many samples, as a factor of a time.
+fn length(samples: usize) -> u32 {
+    samples.try_into().unwrap_or(u32::MAX)
 }
 
 /// The mean of all channels.

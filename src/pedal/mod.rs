@@ -15,6 +15,7 @@ mod key_binding;
 mod knocks;
 mod midi;
 mod pedals;
+mod rest;
 mod times;
 
 pub use bindings::{Bindings, Press};
