@@ -9,6 +9,9 @@ use super::tuning::{LOOK, Tuning};
 
 /// A knock and what a room makes of it are no part of the levels of the room, for so many looks: 300 ms.
 const RINGS_FOR: usize = 120;
+/// Where it belongs to a row, for so many with each decibel that it is over the floor, if that is longer: a hard
+/// room takes a second to fall by 60 dB.
+const RINGS_FOR_EACH: f32 = 6.67;
 
 /// One knock.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -87,7 +90,9 @@ impl RowDetector {
         let Some(taken) = self.row.take(&onset, &self.sound, &self.tuning) else {
             return;
         };
-        self.sound.leave_out_until(onset.at + RINGS_FOR);
+        let begins_at = taken.first.as_ref().map_or(onset.at, |first| first.at);
+        let rings_for = rings_for(&onset, taken.number);
+        self.sound.leave_out(begins_at, onset.at + rings_for);
         let begins = taken.number == 1 || taken.first.is_some();
         if let Some((_, before)) = self.over_at
             && begins
@@ -122,6 +127,20 @@ impl KnockDetector for RowDetector {
     fn level(&self) -> f32 {
         self.sound.level()
     }
+}
+
+/// For how many looks a knock is no part of the room, by which of its row it is.
+fn rings_for(onset: &Onset, number: u8) -> usize {
+    if number < 2 {
+        return RINGS_FOR;
+    }
+    #[expect(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        reason = "a thousand at the most"
+    )]
+    let rings_for = (onset.over_floor * RINGS_FOR_EACH).max(0.0) as usize;
+    rings_for.max(RINGS_FOR)
 }
 
 #[expect(clippy::cast_precision_loss, reason = "exact for ages")]

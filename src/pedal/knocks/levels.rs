@@ -29,12 +29,6 @@ impl Default for Levels {
 impl Levels {
     /// Takes in a level, in decibels.
     pub fn take(&mut self, level: f32) {
-        #[expect(
-            clippy::cast_possible_truncation,
-            clippy::cast_sign_loss,
-            reason = "clamped to the steps"
-        )]
-        let step = (level - LOWEST).clamp(0.0, 139.0) as usize;
         self.weight /= KEEPS;
         if self.weight > 1e6 {
             let smaller = 1.0 / self.weight;
@@ -42,8 +36,16 @@ impl Levels {
             self.whole *= smaller;
             self.weight = 1.0;
         }
-        self.shares[step] += self.weight;
+        self.shares[step_of(level)] += self.weight;
         self.whole += self.weight;
+    }
+
+    /// Forgets a level that was taken in so many looks ago.
+    pub fn forget(&mut self, level: f32, looks_ago: i32) {
+        let share = &mut self.shares[step_of(level)];
+        let weight = (self.weight * KEEPS.powi(looks_ago)).min(*share);
+        *share -= weight;
+        self.whole -= weight;
     }
 
     /// The level that this share of the last seconds is below.
@@ -59,6 +61,16 @@ impl Levels {
         }
         level
     }
+}
+
+/// The step that a level is in.
+#[expect(
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "clamped to the steps"
+)]
+fn step_of(level: f32) -> usize {
+    (level - LOWEST).clamp(0.0, 139.0) as usize
 }
 
 #[cfg(test)]
@@ -79,5 +91,24 @@ mod tests {
         // For ever: the weights do not run out of numbers.
         (0..200_000).for_each(|_| levels.take(-50.0));
         assert!((levels.at(0.5) + 50.0).abs() <= 1.0);
+    }
+
+    #[test]
+    fn what_is_forgotten_is_as_if_it_had_never_been() {
+        let mut levels = Levels::default();
+        (0..900).for_each(|_| levels.take(-60.0));
+        (0..300).for_each(|_| levels.take(-20.0));
+        (0..40).for_each(|_| levels.take(-60.0));
+        assert!((levels.at(0.9) + 20.0).abs() <= 1.0, "{}", levels.at(0.9));
+        (40..340).for_each(|looks_ago| levels.forget(-20.0, looks_ago));
+        assert!(
+            (levels.at(0.999) + 60.0).abs() <= 1.0,
+            "{}",
+            levels.at(0.999)
+        );
+        // It never takes more away than there is.
+        (0..300).for_each(|_| levels.forget(-20.0, 0));
+        (0..300).for_each(|_| levels.take(-20.0));
+        assert!((levels.at(0.9) + 20.0).abs() <= 1.0, "{}", levels.at(0.9));
     }
 }

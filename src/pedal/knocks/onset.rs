@@ -125,6 +125,8 @@ pub(super) struct Sound {
     weights: Look,
     /// What comes before this look is no part of the room.
     learns_from: usize,
+    /// What was learnt of the room lately: in which look, and which level.
+    learnt: VecDeque<(usize, f32)>,
 }
 
 impl Sound {
@@ -151,6 +153,10 @@ impl Sound {
         {
             let level = decibels(self.mean(late - HEAD, late));
             self.room.take(level);
+            self.learnt.push_back((self.first + late, level));
+            if self.learnt.len() > KEPT {
+                self.learnt.pop_front();
+            }
         }
     }
 
@@ -166,9 +172,19 @@ impl Sound {
         decibels(loudest)
     }
 
-    /// A knock does not belong to the levels of the room: they are learnt from this look on.
-    pub fn leave_out_until(&mut self, look: usize) {
-        self.learns_from = look;
+    /// A row of knocks does not belong to the levels of the room: what was learnt since it began is forgotten,
+    /// and they are learnt from another look on.
+    pub fn leave_out(&mut self, from: usize, until: usize) {
+        self.learns_from = until;
+        let latest = self.seen().saturating_sub(1 + LATE);
+        while let Some(&(look, level)) = self.learnt.back()
+            && look >= from
+        {
+            self.learnt.pop_back();
+            let looks_ago = latest.saturating_sub(look);
+            self.room
+                .forget(level, i32::try_from(looks_ago).unwrap_or(i32::MAX));
+        }
     }
 
     /// Octaves that are full of noise count for less.

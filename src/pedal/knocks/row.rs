@@ -42,7 +42,8 @@ pub(super) struct Taken {
 struct Recent {
     at: usize,
     peak: f32,
-    /// Whether it was taken for a knock of a row: who knocks row after row is no rain.
+    /// Whether it was taken for a knock of a row, or came out of the ringing of one: who knocks row after row
+    /// is no rain.
     is_of_row: bool,
 }
 
@@ -66,7 +67,7 @@ impl Row {
             self.recent.push_back(Recent {
                 at: onset.at,
                 peak: onset.peak,
-                is_of_row: false,
+                is_of_row: self.is_echo(onset),
             });
             if self.recent.len() > REMEMBERED {
                 self.recent.pop_front();
@@ -140,7 +141,8 @@ impl Row {
 
     /// The next knock of the row.
     fn next(&mut self, last: &Onset, onset: &Onset) -> Taken {
-        let of_row = |one: &&mut Recent| one.at == last.at || one.at == onset.at;
+        let echoes = last.at..=last.at + RINGING;
+        let of_row = |one: &&mut Recent| echoes.contains(&one.at) || one.at == onset.at;
         let of_row = self.recent.iter_mut().filter(of_row);
         of_row.for_each(|one| one.is_of_row = true);
         let first = (self.number == 0).then_some(*last);
@@ -183,6 +185,12 @@ impl Row {
             && last.unlike(onset) <= tuning.same_sound
             && !something_between
             && last_quarter.is_some_and(|between| softer - between >= lull)
+    }
+
+    /// Whether an onset comes out of the ringing of a knock of a row.
+    fn is_echo(&self, onset: &Onset) -> bool {
+        let last = self.last.filter(|_| self.number > 1);
+        last.is_some_and(|last| onset.at <= last.at + RINGING)
     }
 
     /// How many onsets were as loud as this one lately, in so many looks, but for those of rows.
