@@ -117,13 +117,17 @@ impl FileForm {
         }
     }
 
-    /// This path, with the ending of such files where it has another or none.
+    /// This path, with the ending of such files where it has another or none, and with one where it has two:
+    /// a window of the system proposes a name of which all but the ending is marked, so that who types a
+    /// whole name over it has the ending twice.
     pub fn ended(self, path: &Path) -> PathBuf {
-        let has_it = path
-            .extension()
-            .is_some_and(|ending| ending.eq_ignore_ascii_case(self.ending()));
-        if has_it {
-            return path.to_owned();
+        let has_it = |path: &Path| {
+            path.extension()
+                .is_some_and(|ending| ending.eq_ignore_ascii_case(self.ending()))
+        };
+        if has_it(path) {
+            let once = path.with_extension("");
+            return if has_it(&once) { once } else { path.to_owned() };
         }
         // Added and not exchanged: "5.5 mm" has no ending.
         let mut name = path.as_os_str().to_owned();
@@ -256,6 +260,10 @@ mod tests {
             ("card", "card.pdf"),
             ("cord of 5.5 mm", "cord of 5.5 mm.pdf"),
             ("card.png", "card.png.pdf"),
+            ("loft/bell rope.pdf.pdf", "loft/bell rope.pdf"),
+            ("card.PDF.pdf", "card.PDF"),
+            (".pdf", ".pdf.pdf"),
+            (".pdf.pdf", ".pdf.pdf"),
         ] {
             assert_eq!(FileForm::Pdf.ended(Path::new(path)), Path::new(ended));
         }
