@@ -57,13 +57,17 @@ fn knocks_are_switched_on_tried_and_say_what_is_done_with_the_sound() {
     settings_at(&mut hands, Setting::TryKnocks);
     hands.press(named(Named::Enter));
     assert!(hands.last_said().starts_with("Knocks are switched off"));
+    // The settings are come back to where they were left, in sight too.
     hands.press(named(Named::Escape));
-    for _ in 0..Setting::ALL.len() {
-        if hands.last_said().starts_with("Knocks on the bench: off") {
-            break;
-        }
-        hands.press(named(Named::ArrowDown));
-    }
+    let back = hands.last_said();
+    assert!(
+        back.starts_with("Settings") && back.contains("Try the knocks"),
+        "{back}"
+    );
+    assert!(hands.sees("Try the knocks"));
+    hands.press(named(Named::ArrowUp));
+    let above = hands.last_said();
+    assert!(above.starts_with("Knocks on the bench: off"), "{above}");
     hands.press(named(Named::ArrowRight));
     assert!(hands.settings().knocks);
     let said = hands.last_said();

@@ -200,8 +200,10 @@ fn each_row_that_was_taken_is_told_and_a_microphone_goes_and_comes_back() {
     // Switched off, nobody listens: no thread, and no device that is open.
     assert!(trial.has_an_ear() && trial.bench.is_listened_to());
     trial.press("Escape");
-    trial.hears("Settings.");
-    trial.press("Down");
+    // The settings stand where they were left.
+    let back = trial.hears("Settings.");
+    assert!(back.contains("Try the knocks"), "{back}");
+    trial.press("Up");
     trial.hears("Knocks on the bench: on");
     trial.press("Left");
     trial.hears("Knocks on the bench: off");

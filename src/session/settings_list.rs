@@ -90,6 +90,23 @@ impl SettingsList {
         }
     }
 
+    /// The same with the focus on another line, where one comes back to it; on the last where there are not
+    /// so many.
+    ///
+    /// ```
+    /// use marlinspeak::session::{Setting, SettingsList};
+    ///
+    /// assert_eq!(SettingsList::new("en").from_line(3).focus(), 3);
+    /// assert_eq!(SettingsList::new("en").from_line(usize::MAX).focus(), Setting::ALL.len() - 1);
+    /// ```
+    #[must_use]
+    pub fn from_line(self, line: usize) -> Self {
+        Self {
+            focus: line.min(Setting::ALL.len() - 1),
+            ..self
+        }
+    }
+
     /// Takes in the voices there are.
     pub fn voices(&mut self, voices: &[VoiceName]) {
         self.all = Some(voices.to_vec());

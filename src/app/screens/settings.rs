@@ -16,6 +16,9 @@ use crate::settings::Settings;
 use crate::voice::VoiceEvent;
 use crate::words::{Remark, Spoken, Words};
 
+/// The line that was left for a screen which leads back here.
+struct LeftAt(usize);
+
 /// The list as it stands.
 pub struct State {
     list: SettingsList,
@@ -39,7 +42,8 @@ impl ScreenPage for State {
 
     /// A tie in hand waits behind the settings.
     fn open(said: Option<Spoken>, context: &mut Context) -> (Self, Task<Message>) {
-        let list = SettingsList::new(&context.words().tag().to_string());
+        let line = context.fetch::<LeftAt>().map_or(0, |left| left.0);
+        let list = SettingsList::new(&context.words().tag().to_string()).from_line(line);
         let said = said.unwrap_or_else(|| {
             let opening = context.remark(Remark::SettingsOpeningSay);
             opening.then(&list.say(context.words(), context.session.settings()))
@@ -50,7 +54,9 @@ impl ScreenPage for State {
         let width = iced::window::oldest()
             .and_then(iced::window::monitor_size)
             .map(|size| Message::MonitorWidth(size.map(|size| size.width)));
-        (Self { list }, width)
+        let state = Self { list };
+        let in_sight = state.scroll();
+        (state, Task::batch([width, in_sight]))
     }
 
     fn update(&mut self, message: Message, context: &mut Context) -> Next<Message> {
@@ -251,8 +257,12 @@ impl State {
         match action {
             SettingsAction::None => return Some(Next::default()),
             SettingsAction::Leave => return Some(Go::Back(Route::Start(())).into()),
-            SettingsAction::Learn => return Some(Go::To(Route::KeyBinding(())).into()),
-            SettingsAction::TryKnocks => return Some(Go::To(Route::Knocks(())).into()),
+            SettingsAction::Learn => {
+                return Some(self.come_back_from(Route::KeyBinding(()), context));
+            }
+            SettingsAction::TryKnocks => {
+                return Some(self.come_back_from(Route::Knocks(()), context));
+            }
             SettingsAction::Moved => {}
             SettingsAction::Explain => {
                 let (words, settings) = (context.words(), context.session.settings());
@@ -267,6 +277,12 @@ impl State {
         }
         context.say(&self.list.say(context.words(), context.session.settings()));
         None
+    }
+
+    /// Goes to a screen that leads back here, to the line that has the focus.
+    fn come_back_from(&self, route: Route, context: &mut Context) -> Next<Message> {
+        context.put_by(LeftAt(self.list.focus()));
+        Go::To(route).into()
     }
 
     /// Brings the line that has the focus into sight.
