@@ -314,7 +314,8 @@ fn the_screen_is_kept_on_as_long_as_a_tie_is_open() {
 fn a_file_is_chosen_in_a_window_of_the_desktop() {
     let (mut room, bus) = (Room::new(), Bus::start());
     let file = room.data.path().join("bell rope.pdf");
-    let address = format!("file://{}", file.display()).replace(' ', "%20");
+    // Debian's window marks all but the ending: who types a whole name over that has the ending twice.
+    let address = format!("file://{}.pdf", file.display()).replace(' ', "%20");
     let portal = Portal::start(&bus, Manner::Answers(0, vec![address]));
     room.bus.clone_from(&bus.address);
     let program = room.open(&KNOT);
