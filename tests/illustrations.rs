@@ -17,9 +17,12 @@ use iced::keyboard::Key;
 use iced::keyboard::key::Named;
 use iced::window::RedrawRequest;
 use iced_runtime::user_interface::{Cache, UserInterface};
+use kurbo::Shape as _;
 use marlinspeak::app;
 use marlinspeak::guide::{COURSE, GlossaryWord, Plan};
-use marlinspeak::picture::{DefaultPalette, DisplayList, Painter, Role, Subject, View, Viewport};
+use marlinspeak::picture::{
+    DefaultPalette, DisplayList, Outline, Painter, Role, Subject, View, Viewport,
+};
 use marlinspeak::settings::Settings;
 use strum::VariantArray;
 use tempfile::TempDir;
@@ -57,7 +60,22 @@ fn a_line_across_the_leads_meets_each_of_them_once() {
         };
         let list = DisplayList::of(&leads.scene(view, SIZE));
         let discs = list.items().iter().filter(|item| item.role == Role::To);
-        assert_eq!(discs.count(), 5, "{view:?}");
+        let discs: Vec<f64> = discs
+            .map(|item| match &item.outline {
+                Outline::Circle(disc) => disc.center.x - disc.radius,
+                Outline::Path(_) => panic!("a disc"),
+            })
+            .collect();
+        assert_eq!(discs.len(), 5, "{view:?}");
+        // They hide none of the cords that they count.
+        let cords = list.items().iter().filter_map(|item| match &item.outline {
+            Outline::Path(path) if matches!(item.role, Role::Laid(_)) => Some(path),
+            _ => None,
+        });
+        let reach = cords.map(|path| path.bounding_box().x1).fold(0.0, f64::max);
+        if view == View::RoundTheTube {
+            assert!(discs.iter().all(|left| *left >= reach), "{discs:?} {reach}");
+        }
     }
 }
 

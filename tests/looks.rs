@@ -44,6 +44,17 @@ fn on(hands: &mut Hands, steps: usize) {
     }
 }
 
+/// Types into a field of the plan, with the decimal sign of the language.
+fn plan(hands: &mut Hands, field: SetupField, typed: &str) {
+    let is_english = hands.session().words().tag().to_string() == "en";
+    let typed = if is_english {
+        typed.to_owned()
+    } else {
+        typed.replace('.', ",")
+    };
+    hands.tell(Message::planned(field, &typed));
+}
+
 /// On the plan screen with a knot of 5 leads and 7 bights in mind, for so much of a tiller.
 fn in_mind(hands: &mut Hands, cover: &str) {
     letter(hands, "p");
@@ -52,7 +63,7 @@ fn in_mind(hands: &mut Hands, cover: &str) {
         (SetupField::Cover, cover),
         (SetupField::Cord, "3.5"),
     ] {
-        hands.tell(Message::planned(field, typed));
+        plan(hands, field, typed);
     }
     hands.press(Named::Tab);
     letter(hands, "5");
@@ -100,7 +111,7 @@ fn ask_for(hands: &mut Hands, (covered, in_place, typed): Ask) {
         hands.press(Named::ArrowRight);
     }
     for (field, typed) in typed {
-        hands.tell(Message::planned(*field, typed));
+        plan(hands, *field, typed);
     }
 }
 
@@ -133,7 +144,7 @@ const LOOKS: &[Look] = &[
             (SetupField::Cover, "36"),
             (SetupField::Cord, "3.5"),
         ] {
-            hands.tell(Message::planned(field, typed));
+            plan(hands, field, typed);
         }
     }),
     ("04-course", None, |hands| letter(hands, "c")),
@@ -244,7 +255,7 @@ const LOOKS: &[Look] = &[
             (SetupField::Tube, "45"),
             (SetupField::Rows, "14,20"),
         ] {
-            hands.tell(Message::planned(field, typed));
+            plan(hands, field, typed);
         }
         hands.press(Named::Enter);
         let is_rigging = |hands: &Hands| {
@@ -292,8 +303,8 @@ const LOOKS: &[Look] = &[
     ("32-other-than-in-mind", None, |hands| in_mind(hands, "90")),
     ("33-bag", None, |hands| {
         in_mind(hands, "36");
-        hands.tell(Message::planned(SetupField::Tube, "45"));
-        hands.tell(Message::planned(SetupField::Rows, "14,20"));
+        plan(hands, SetupField::Tube, "45");
+        plan(hands, SetupField::Rows, "14,20");
         hands.press(Named::Enter);
     }),
     ("34-begin", SINGLE, |_| {}),

@@ -587,6 +587,77 @@ fn no_number_of_a_far_pin_stands_beside_another_pin() {
     }
 }
 
+/// A pin round the back of the tube has its number level with those of its own ring, beside the tube: half way
+/// up it would belong to neither.
+#[test]
+fn the_number_of_a_far_pin_stands_level_with_its_ring() {
+    let mut far = 0;
+    for (leads, bights) in [(11, 9), (9, 7), (13, 10)] {
+        let laying = laying(leads, bights, 1, "1", LayingOrder::default());
+        for (nth, hand) in
+            (0..u32::from(bights) * 2).flat_map(|nth| [(nth, Hand::Right), (nth, Hand::Left)])
+        {
+            let moment = Moment::at(laying.nth_leg(nth).unwrap());
+            let viewport = Viewport::new(620.0, 560.0);
+            let view = View::RoundTheTube;
+            let scene = Scene::build(view, &laying, Side::Right, hand, &moment, viewport);
+            let list = DisplayList::of(&scene);
+            let middle = f64::from(viewport.width) / 2.0;
+            let half = width_of_tube(&list) / 2.0;
+            let plain = numbers_and_pins(&list).0;
+            let levels: Vec<f64> = plain.iter().map(|number| number.center().y).collect();
+            for role in [Role::FromDisc, Role::To] {
+                for number in circles_of(&list, role) {
+                    let at = format!("{leads} {bights}, leg {nth}, {hand:?}: {number:?}");
+                    let is_level = |level: &f64| (level - number.center.y).abs() < 2.0;
+                    let others = levels.iter().filter(|level| is_level(level)).count();
+                    // Itself is among them.
+                    assert!(others > 1, "{at} {levels:?}");
+                    far += usize::from((number.center.x - middle).abs() > half);
+                }
+            }
+        }
+    }
+    assert!(far > 10, "{far}");
+}
+
+/// The head of a cord that comes to its pin lies over no pin, and stays on the tube.
+#[test]
+fn the_head_of_a_leg_is_clear_of_its_pin_and_of_the_edge() {
+    for (leads, bights, passes) in [(3, 5, 1), (5, 7, 1), (5, 7, 2), (11, 9, 1)] {
+        let laying = laying(leads, bights, passes, "1", LayingOrder::default());
+        for (nth, hand) in
+            (0..u32::from(bights) * 2).flat_map(|nth| [(nth, Hand::Right), (nth, Hand::Left)])
+        {
+            let moment = Moment::at(laying.nth_leg(nth).unwrap());
+            let viewport = Viewport::new(440.0, 580.0);
+            let view = View::RoundTheTube;
+            let scene = Scene::build(view, &laying, Side::Right, hand, &moment, viewport);
+            let list = DisplayList::of(&scene);
+            let half = width_of_tube(&list) / 2.0;
+            let heads = list.items().iter().filter_map(|item| match &item.outline {
+                Outline::Path(path) if item.role == Role::Active => Some(path),
+                _ => None,
+            });
+            for head in heads.filter(|path| path.elements().len() == 4) {
+                let at = format!("{leads} {bights} {passes}, leg {nth}, {hand:?}: {head:?}");
+                let bounds = head.bounding_box();
+                let middle = f64::from(viewport.width) / 2.0;
+                let out = (bounds.x1 - middle).max(middle - bounds.x0) - half;
+                assert!(out < 0.2 * bounds.width(), "{at} {half}");
+                for pin in circles_of(&list, Role::Pin) {
+                    let rim = (0..16).map(|nth| {
+                        let angle = f64::from(nth) * std::f64::consts::TAU / 16.0;
+                        pin.center + 0.8 * pin.radius * kurbo::Vec2::from_angle(angle)
+                    });
+                    let covered = rim.filter(|point| head.contains(*point)).count();
+                    assert_eq!(covered, 0, "{at} {pin:?}");
+                }
+            }
+        }
+    }
+}
+
 /// Half a number can be read as another.
 #[test]
 fn however_low_the_picture_the_numbers_of_the_leg_are_whole() {

@@ -11,10 +11,11 @@ use iced::keyboard::Key;
 use iced::keyboard::key::Named;
 use iced::{Size, Theme};
 use iced_test::selector;
+use kurbo::Shape as _;
 use marlinspeak::app::{self, Message, PictureView};
 use marlinspeak::bench::{Cord, Layout, Millimetres, Tube, pinning};
 use marlinspeak::guide::{AtOnce, Checks, Plan, Script, Setup, SetupField};
-use marlinspeak::knot::{Hand, Lattice, Side};
+use marlinspeak::knot::{Hand, Lattice, Rim, Side};
 use marlinspeak::picture::{
     DefaultPalette, DisplayList, Moment, Painter, Role, Scene, Subject, View, Viewport,
 };
@@ -489,7 +490,6 @@ fn rings_show_every_hole_and_a_pin_where_the_layout_says() {
                 match (item.paint, item.role) {
                     (Paint::Stroke(_), _) => holes.push(centre),
                     (Paint::Fill, Role::To) => pins.push(centre),
-                    (Paint::Fill, Role::Ground) => {}
                     other => panic!("{other:?}"),
                 }
             }
@@ -520,6 +520,87 @@ fn rings_show_every_hole_and_a_pin_where_the_layout_says() {
             }
         }
     }
+}
+
+/// While the rings are rigged only what the step tells is lit, what stands already is there, and what is told
+/// later has nothing but its holes; and the number of a hole stands nearer to its row than to the next.
+#[test]
+fn the_rings_light_what_the_step_tells_and_number_the_holes_of_their_row() {
+    use marlinspeak::guide::{Task, What};
+    use marlinspeak::picture::{Outline, Paint, Role};
+    let setup = Setup::new(
+        tube("45mm", &[14, 20]),
+        Cord::new(Millimetres::parse("3.5").unwrap()),
+    );
+    let plan = plan(5, 7, 1, "1").with_setup(Some(setup));
+    let script = Script::new(plan, AtOnce::default());
+    let mut seen = Vec::new();
+    for step in script.steps() {
+        let (What::Rig(_) | What::Kit(_)) = &step.what else {
+            continue;
+        };
+        let scene =
+            Subject::of(&script, &step).scene(View::RoundTheTube, Viewport::new(420.0, 580.0));
+        let list = DisplayList::of(&scene);
+        let circles = |paint: fn(&Paint) -> bool, role| {
+            let all = list.items().iter();
+            let all = all.filter(move |item| item.role == role && paint(&item.paint));
+            all.filter_map(|item| match item.outline {
+                Outline::Circle(circle) => Some(circle.center.y),
+                Outline::Path(_) => None,
+            })
+        };
+        let is_filled = |paint: &Paint| matches!(paint, Paint::Fill);
+        let pins = |role, is_top: bool| {
+            circles(is_filled, role)
+                .filter(|y| (*y < 290.0) == is_top)
+                .count()
+        };
+        let lit = [pins(Role::To, false), pins(Role::To, true)];
+        let standing = [pins(Role::Pin, false), pins(Role::Pin, true)];
+        let tells = |rim| {
+            let What::Rig(rig) = &step.what else {
+                return false;
+            };
+            let mut things = rig.things.iter();
+            things.any(|task| matches!(task, Task::Pins { rim: of, .. } if *of == rim))
+        };
+        for (ring, rim) in [Rim::Bottom, Rim::Top].into_iter().enumerate() {
+            assert_eq!(lit[ring], if tells(rim) { 7 } else { 0 }, "{:?}", step.what);
+        }
+        seen.push((lit, standing));
+        // The rows of holes, and the numbers beside them.
+        let rows = circles(|paint| matches!(paint, Paint::Stroke(_)), Role::PinNumber);
+        let mut rows: Vec<f64> = rows.collect();
+        rows.sort_by(f64::total_cmp);
+        rows.dedup_by(|one, other| (*one - *other).abs() < 1.0);
+        assert_eq!(rows.len(), 4);
+        let used = circles(is_filled, Role::To).chain(circles(is_filled, Role::Pin));
+        let used: Vec<f64> = used.collect();
+        let numbers = list.items().iter().filter_map(|item| match &item.outline {
+            Outline::Path(path) if item.role == Role::Label => Some(path.bounding_box()),
+            _ => None,
+        });
+        // Left of the rings stand the numbers of the rows.
+        let numbers: Vec<kurbo::Rect> = numbers.filter(|number| number.x0 > 50.0).collect();
+        assert_eq!(numbers.is_empty(), used.is_empty());
+        for (nth, one) in numbers.iter().enumerate() {
+            for other in &numbers[nth + 1..] {
+                assert!(!one.inflate(1.5, 0.0).overlaps(*other), "{one:?} {other:?}");
+            }
+        }
+        for number in numbers.iter().map(|number| number.center().y) {
+            let to = |rows: &mut dyn Iterator<Item = f64>| {
+                rows.map(|y| (y - number).abs()).fold(f64::MAX, f64::min)
+            };
+            let own = to(&mut used.iter().copied());
+            let others = rows.iter().copied();
+            let mut others = others.filter(|y| used.iter().all(|pin| (pin - y).abs() > 2.0));
+            assert!(2.0 * own < to(&mut others), "{number} {used:?} {rows:?}");
+        }
+    }
+    assert!(seen.contains(&([7, 0], [0, 0])), "{seen:?}");
+    assert!(seen.contains(&([0, 7], [7, 0])), "{seen:?}");
 }
 
 /// The list of cords stands where the form of the plan ends, and the knot that is chosen below it: letters

@@ -220,6 +220,54 @@ fn a_board_says_where_in_and_out_are_beyond_its_circles_and_within() {
     }
 }
 
+/// What is looked at of the last leg stands in large type, as it stood when the leg was laid.
+#[test]
+fn the_crossings_of_a_look_stand_as_those_of_a_leg_do() {
+    let plan = Plan::read("5", "7", "1", "1").unwrap();
+    let script = Script::new(plan, AtOnce::default());
+    for tag in TAGS {
+        let words = words(tag);
+        let mut looks = 0;
+        for step in script.steps() {
+            let What::Check(check) = &step.what else {
+                continue;
+            };
+            let shown = words.show(script.plan().knot(), &step);
+            let over: Vec<bool> = shown.marks.iter().map(|mark| mark.over).collect();
+            let lies: Vec<bool> = check.last.crossings.iter().map(|lies| lies.over).collect();
+            assert_eq!(over, lies, "{tag}");
+            for mark in &shown.marks {
+                let is_told_again = shown.notes.iter().any(|note| note.contains(&mark.text));
+                assert!(!is_told_again, "{tag}: {shown}");
+            }
+            looks += 1;
+        }
+        assert!(looks > 3, "{looks}");
+    }
+}
+
+/// On a mat nothing goes up, down or along a tube: the line of a leg has no arrow, and the circles are called
+/// in the picture as their pins are in the line.
+#[test]
+fn the_line_of_a_leg_on_a_mat_has_no_arrow_and_the_words_of_its_picture() {
+    for tag in TAGS {
+        let script = Script::new(mat(["5", "7", "1"]), AtOnce::WholeLeg);
+        let words = words(tag);
+        let [outer, inner] = words.captions(script.plan()).circles.unwrap();
+        for (step, _) in legs(&script) {
+            let line = words.show(script.plan().knot(), &step).line;
+            assert!(!line.contains(['↗', '↘', '↖', '↙']), "{tag}: {line}");
+            let line = line.to_lowercase();
+            for circle in [&outer, &inner] {
+                assert!(
+                    line.contains(&circle.to_lowercase()),
+                    "{tag}: {line}, {circle}"
+                );
+            }
+        }
+    }
+}
+
 fn is_clear(item: &DisplayItem, word: Rect) -> bool {
     match &item.outline {
         Outline::Path(path) => path.bounding_box().intersect(word).is_zero_area(),

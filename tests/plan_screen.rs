@@ -405,31 +405,31 @@ fn what_stands_above_the_list_narrows_it_by_key_and_by_click() {
     for (key, chips, said, wish) in [
         (
             Named::F2,
-            &["F2: all passes", "F2: single"][..],
+            &["all passes", "single"][..],
             "Doubled knots only.",
             with(doubled),
         ),
         (
             Named::F3,
-            &["F3: all leads and bights"],
+            &["all leads and bights"],
             "Three leads and three bights, or more.",
             with(from_three),
         ),
         (
             Named::F4,
-            &["F4: all cords"],
+            &["all cords"],
             "Knots of one cord only.",
             with(one_cord),
         ),
         (
             Named::F5,
-            &["F5: any length"],
+            &["any length"],
             "Ties of 24 legs at the most.",
             with(short),
         ),
         (
             Named::F7,
-            &["F7: cord as kept"],
+            &["cord as kept"],
             "Hard round cord, which keeps its shape.",
             hard,
         ),
@@ -442,7 +442,11 @@ fn what_stands_above_the_list_narrows_it_by_key_and_by_click() {
         assert_ne!(wanted.len(), every.len(), "{said}");
         for by_click in [false, true] {
             for chip in chips {
-                assert!(hands.sees(chip), "{chip}");
+                // Its key lies on it as on every other button.
+                assert!(
+                    hands.sees(chip) && hands.sees(&format!("{key:?}")),
+                    "{chip}"
+                );
                 if by_click {
                     hands.click(chip);
                 } else {

@@ -495,6 +495,34 @@ fn what_is_wrong_in_the_form_is_said_and_nothing_is_lost() {
     assert_eq!((entry.width, entry.minutes), (None, None));
 }
 
+/// In the smallest window all of the form is in sight, and what keeps it stands in the bar alone.
+#[test]
+fn the_form_is_whole_in_the_smallest_window_and_kept_by_one_button() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = at_the_end(folder.path(), plan(3, 2));
+    hands.press(letter("l"));
+    let mut screen = hands.screen(iced::Size::new(800.0, 480.0));
+    for label in [
+        "Cord, as you call it",
+        "Cord left over, all together",
+        "Finished width",
+        "Drawn up",
+        "Note",
+        "Photograph, the path of the file",
+        "Choose…",
+    ] {
+        let found = screen.find(label).unwrap();
+        let bounds = found.bounds();
+        let seen = found.visible_bounds().expect(label);
+        let is_whole = (seen.height - bounds.height).abs() < 0.5;
+        assert!(
+            is_whole && seen.y + seen.height < 416.0,
+            "{label}: {seen:?}"
+        );
+    }
+    assert!(screen.find("keep").is_ok() && screen.find("Keep it").is_err());
+}
+
 #[test]
 fn the_form_is_worked_by_keys_and_says_each_field() {
     let folder = TempDir::new().unwrap();

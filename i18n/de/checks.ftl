@@ -46,7 +46,7 @@ check-say = { $ends ->
         } { $cords ->
             [one] liegt eine Schnur
            *[other] liegen { $cords } Schnüre nebeneinander
-        }{ $whole ->
+        }, zwei hängende Enden als eine gezählt{ $whole ->
             [yes] , und längs jeder Bahn { $rows ->
                 [one] liegt von Rand zu Rand eine Kreuzung{ $cords ->
                     [one] .
@@ -137,7 +137,7 @@ check-say-teach = { $ends ->
         } { $cords ->
             [one] liegt eine Schnur
            *[other] liegen { $cords } Schnüre nebeneinander, ohne einander je zu kreuzen
-        }{ $whole ->
+        }, zwei hängende Enden als eine gezählt{ $whole ->
             [yes] . Längs jeder Bahn { $rows ->
                 [one] liegt von Rand zu Rand eine Kreuzung{ $cords ->
                     [one] .
@@ -198,10 +198,10 @@ check-show = { $ends ->
 check-show-note = { $ends ->
         [yes] { $whole ->
             [yes] { $rows ->
-                [one] Längs jeder Bahn 1 Kreuzung, von Rand zu Rand
-               *[other] Längs jeder Bahn { $rows } Kreuzungen, von Rand zu Rand
+                [one] Längs jeder Bahn 1 Kreuzung, von Rand zu Rand. Wo zwei Enden hängen, zählen sie als 1 Schnur
+               *[other] Längs jeder Bahn { $rows } Kreuzungen, von Rand zu Rand. Wo zwei Enden hängen, zählen sie als 1 Schnur
             }
-           *[no] Strang { $strand } von { $strands }
+           *[no] Strang { $strand } von { $strands }. Wo zwei Enden hängen, zählen sie als 1 Schnur
         }
        *[no] { $counted ->
             [yes] { $crossings ->
@@ -217,7 +217,11 @@ check-show-note = { $ends ->
     }
 
 # Example: Letzte Bahn, von Kopf 1: geht einmal drüber, einmal drunter
-check-show-note-last = Letzte Bahn, von { -top } { $from }: { $order }
+# $shown: yes where its crossings stand above in large type, and $order is nothing.
+check-show-note-last = Letzte Bahn, von { -top } { $from }{ $shown ->
+        [yes] { "" }
+       *[no] { "" }: { $order }
+    }
 
 # One crossing of the last leg, as it lies there; those of the leg are said one after the other, in $order.
 # Example: Sie geht über eine Schnur, taucht unter 2 durch, geht über eine.

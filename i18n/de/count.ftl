@@ -30,17 +30,17 @@ count-so-far = { $asked ->
     }
 # $tie: the knot that was found. $colours: what its colours say: cord, passes, strands, alike or too-many.
 count-told = { $asked ->
-        [bights] Halt den Knoten aufrecht. Wie viele Bögen hat sein Fuß-Rand? Leg den Daumen auf einen und zähl einmal herum. Weiter: eins mehr.
+        [bights] Halt den Knoten aufrecht. Wie viele Bögen hat sein Fußrand? Leg den Daumen auf einen und zähl einmal herum. Weiter: eins mehr.
         [nested] Sieh dir eine Stelle dieses Randes an. Wie viele Bögen liegen dort ineinander? Schnüre, die überall nebeneinander laufen, zählen als eine. Meist ist es 1. Weiter: eins mehr.
-        [lands] Folge von einem äußersten Bogen am Fuß einer Schnur hoch zum Kopf-Rand. In welcher Reihe von Bögen wendet sie dort, 1 die äußerste? Weiter: eine Reihe weiter innen.
+        [lands] Folge von einem äußersten Bogen am Fuß einer Schnur hoch zum Kopfrand. In welcher Reihe von Bögen wendet sie dort, 1 die äußerste? Weiter: eine Reihe weiter innen.
         [rows] Folge von { $nested ->
-            [one] einem Bogen am Fuß-Rand
-           *[other] diesem äußersten Bogen am Fuß-Rand
-        } einer Schnur hoch zum Kopf-Rand. Wie oft kreuzt sie? Schnüre, die nebeneinander liegen, zählen als eine. Weiter: eins mehr.
+            [one] einem Bogen am Fußrand
+           *[other] diesem äußersten Bogen am Fußrand
+        } einer Schnur hoch zum Kopfrand. Wie oft kreuzt sie? Schnüre, die nebeneinander liegen, zählen als eine. Weiter: eins mehr.
         [passes] Wie viele Schnüre liegen nebeneinander? Weiter: eins mehr.
         [over] { $nested ->
-            [one] Folge einer Schnur, die nach rechts aufsteigt, vom Fuß-Rand hoch.
-           *[other] Folge einer Schnur, die nach rechts aufsteigt, von einem Bogen der Fuß-Reihe { $from } hoch, von außen gezählt.
+            [one] Folge einer Schnur, die nach rechts aufsteigt, vom Fußrand hoch.
+           *[other] Folge einer Schnur, die nach rechts aufsteigt, von einem Bogen der Fußreihe { $from } hoch, von außen gezählt.
         } Kreuzung { $number } von { $of }: geht sie über die andere?
         [colours] Wie viele Farben von Schnur siehst du? Weiter: eins mehr.
        *[found] { $tie }. { $colours ->

@@ -100,7 +100,7 @@ fit-no-room-in-place = Kein Knoten aus dieser Schnur lässt dort Platz zum Durch
        *[other] eine Schnur von { $thinner }
     }, oder flicht ihn auf einem dickeren Rohr und streif ihn über.
 
-# In the picture of a board: beyond its outer circle, where out is, and within its inner one, where in is.
+# In the picture of a board: which circle is which, beyond the outer one and within the inner one, as its pins are called.
 picture-circle = { $circle ->
         [outer] Kante
        *[inner] Loch

@@ -112,7 +112,13 @@ telling = { $detail ->
 # Example: 7 von 24 Bahnen gelegt, zuletzt vor 3 Tagen
 # $days: whole days since.
 start-tie-progress = { $laid } von { $legs } Bahnen gelegt, { $days ->
-        [0] zuletzt heute
+        [0] { $hours ->
+            [0] { $minutes ->
+                [0] zuletzt heute
+               *[other] zuletzt vor { $minutes } min
+            }
+           *[other] zuletzt vor { $hours } h
+        }
         [one] zuletzt gestern
        *[other] zuletzt vor { $days } Tagen
     }

@@ -241,6 +241,9 @@ learn-done-say = Das war alles, und es ist gespeichert.
 ## While tying
 
 paused = Pause. Mit P oder Weiter geht es weiter.
+# The same in large type, above the keys that go on and what they do.
+paused-shown = Pause
+paused-way = weiter
 pace-held-say = Angehalten. Mit Weiter geht es weiter.
 # Why the screen is kept on: the desktop may show it.
 awake-reason = Ein Knoten ist offen

@@ -13,7 +13,13 @@ shelf-tie-stand = { $state ->
         [away] Weggelegt bei { $percent } Prozent
        *[waiting] { $percent } Prozent
     }, { $laid } von { $legs } Bahnen, { $days ->
-        [0] zuletzt heute
+        [0] { $hours ->
+            [0] { $minutes ->
+                [0] zuletzt heute
+               *[other] zuletzt vor { $minutes } min
+            }
+           *[other] zuletzt vor { $hours } h
+        }
         [one] zuletzt gestern
        *[other] zuletzt vor { $days } Tagen
     }

@@ -718,13 +718,13 @@ lay-show-clear = noch nichts zu kreuzen
 # Example: Etwa die Hälfte des Weges hoch, eben an Fuß 3 vorbei
 # $part, $share, $rim, $past, $made as for lay-say-way-on.
 lay-show-note-on = { $share ->
-        [little] Ein kleines Stück des Weges
-        [quarter] Etwa ein Viertel des Weges
-        [third] Etwa ein Drittel des Weges
-        [half] Etwa die Hälfte des Weges
-        [two-thirds] Etwa zwei Drittel des Weges
-        [three-quarters] Etwa drei Viertel des Weges
-       *[most] Der größte Teil des Weges
+        [little] Jetzt ein kleines Stück des Weges
+        [quarter] Jetzt etwa ein Viertel des Weges
+        [third] Jetzt etwa ein Drittel des Weges
+        [half] Jetzt etwa die Hälfte des Weges
+        [two-thirds] Jetzt etwa zwei Drittel des Weges
+        [three-quarters] Jetzt etwa drei Viertel des Weges
+       *[most] Jetzt der größte Teil des Weges
     } { $heading ->
         [falling] { -down }
        *[rising] { -up }
@@ -749,12 +749,12 @@ lay-show-lane = { $lane ->
 lay-show-note = { $landing ->
         [on-the-way] { $part ->
             [1] { $turns ->
-                [0] Halt deine Schnur dort fest
-                [one] Im Ganzen einmal { -round-it }. Halt deine Schnur dort fest
-                [2] Im Ganzen zweimal { -round-it }. Halt deine Schnur dort fest
-               *[other] Im Ganzen { $turns }-mal { -round-it }. Halt deine Schnur dort fest
+                [0] Dann halt deine Schnur fest
+                [one] Im Ganzen einmal { -round-it }. Dann halt deine Schnur fest
+                [2] Im Ganzen zweimal { -round-it }. Dann halt deine Schnur fest
+               *[other] Im Ganzen { $turns }-mal { -round-it }. Dann halt deine Schnur fest
             }
-           *[other] Halt deine Schnur dort fest
+           *[other] Dann halt deine Schnur fest
         }
         [inside] { $heading ->
             [falling] Innen in der Bucht an { -bottom } { $to }

@@ -46,7 +46,7 @@ check-say = { $ends ->
         } holds { $cords ->
             [one] 1 cord
            *[other] { $cords } cords side by side
-        }{ $whole ->
+        }, two hanging ends counting as one{ $whole ->
             [yes] , and along every leg, from rim to rim, you can count { $rows ->
                 [one] 1 crossing{ $cords ->
                     [one] .
@@ -137,7 +137,7 @@ check-say-teach = { $ends ->
         } holds { $cords ->
             [one] 1 cord
            *[other] { $cords } cords side by side, never crossing one another
-        }{ $whole ->
+        }, two hanging ends counting as one{ $whole ->
             [yes] . Along every leg, from rim to rim, you can count { $rows ->
                 [one] 1 crossing{ $cords ->
                     [one] .
@@ -198,10 +198,10 @@ check-show = { $ends ->
 check-show-note = { $ends ->
         [yes] { $whole ->
             [yes] { $rows ->
-                [one] 1 crossing along every leg, rim to rim
-               *[other] { $rows } crossings along every leg, rim to rim
+                [one] 1 crossing along every leg, rim to rim. Where two ends hang they count as 1 cord
+               *[other] { $rows } crossings along every leg, rim to rim. Where two ends hang they count as 1 cord
             }
-           *[no] Strand { $strand } of { $strands }
+           *[no] Strand { $strand } of { $strands }. Where two ends hang they count as 1 cord
         }
        *[no] { $counted ->
             [yes] { $crossings ->
@@ -217,7 +217,11 @@ check-show-note = { $ends ->
     }
 
 # Example: Last leg, from top 1: over once, under once.
-check-show-note-last = Last leg, from { -top } { $from }: { $order }
+# $shown: yes where its crossings stand above in large type, and $order is nothing.
+check-show-note-last = Last leg, from { -top } { $from }{ $shown ->
+        [yes] { "" }
+       *[no] { "" }: { $order }
+    }
 
 # One crossing of the last leg, as it lies there; those of the leg are said one after the other, in $order.
 # Example: It goes over 1 cord, under 2, over 1.

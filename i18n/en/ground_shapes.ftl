@@ -101,8 +101,8 @@ fit-no-room-in-place = No knot of this cord leaves room to tuck there: use { $th
        *[other] a cord of { $thinner }
     }, or tie it on a thicker tube and slide it on.
 
-# In the picture of a board: beyond its outer circle, where out is, and within its inner one, where in is.
+# In the picture of a board: which circle is which, beyond the outer one and within the inner one, as its pins are called.
 picture-circle = { $circle ->
-        [outer] out
-       *[inner] in
+        [outer] outer
+       *[inner] inner
     }

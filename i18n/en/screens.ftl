@@ -115,7 +115,13 @@ telling = { $detail ->
 # Example: 7 of 24 legs laid, last touched 3 days ago
 # $days: whole days since.
 start-tie-progress = { $laid } of { $legs } legs laid, { $days ->
-        [0] touched today
+        [0] { $hours ->
+            [0] { $minutes ->
+                [0] touched today
+               *[other] touched { $minutes } min ago
+            }
+           *[other] touched { $hours } h ago
+        }
         [one] touched yesterday
        *[other] touched { $days } days ago
     }

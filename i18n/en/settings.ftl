@@ -241,6 +241,9 @@ learn-done-say = That is all, and it is kept.
 ## While tying
 
 paused = Paused. P or next goes on.
+# The same in large type, above the keys that go on and what they do.
+paused-shown = Paused
+paused-way = go on
 pace-held-say = Held. Next goes on.
 # Why the screen is kept on: the desktop may show it.
 awake-reason = A tie is open

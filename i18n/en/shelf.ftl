@@ -13,7 +13,13 @@ shelf-tie-stand = { $state ->
         [away] Put away at { $percent } per cent
        *[waiting] { $percent } per cent
     }, { $laid } of { $legs } legs, { $days ->
-        [0] touched today
+        [0] { $hours ->
+            [0] { $minutes ->
+                [0] touched today
+               *[other] touched { $minutes } min ago
+            }
+           *[other] touched { $hours } h ago
+        }
         [one] touched yesterday
        *[other] touched { $days } days ago
     }

@@ -716,13 +716,13 @@ lay-show-clear = nothing to cross yet
 # Example: Second part: about half way up, just past bottom 3.
 # $part, $share, $rim, $past, $made as for lay-say-way-on.
 lay-show-note-on = { $share ->
-        [little] A little way
-        [quarter] About a quarter of the way
-        [third] About a third of the way
-        [half] About half way
-        [two-thirds] About two thirds of the way
-        [three-quarters] About three quarters of the way
-       *[most] Most of the way
+        [little] Now a little way
+        [quarter] Now about a quarter of the way
+        [third] Now about a third of the way
+        [half] Now about half way
+        [two-thirds] Now about two thirds of the way
+        [three-quarters] Now about three quarters of the way
+       *[most] Now most of the way
     } { $heading ->
         [falling] { -way-down }
        *[rising] { -way-up }
@@ -747,12 +747,12 @@ lay-show-lane = { $lane ->
 lay-show-note = { $landing ->
         [on-the-way] { $part ->
             [1] { $turns ->
-                [0] Hold your cord there
-                [one] Once { -round-the-tube } in all. Hold your cord there
-                [2] Twice { -round-the-tube } in all. Hold your cord there
-               *[other] { $turns } times { -round-the-tube } in all. Hold your cord there
+                [0] Then hold your cord
+                [one] Once { -round-the-tube } in all. Then hold your cord
+                [2] Twice { -round-the-tube } in all. Then hold your cord
+               *[other] { $turns } times { -round-the-tube } in all. Then hold your cord
             }
-           *[other] Hold your cord there
+           *[other] Then hold your cord
         }
         [inside] { $heading ->
             [falling] Inside the loop at { -bottom } { $to }

@@ -45,7 +45,7 @@ check-say = { $ends ->
         } sujeta { $cords ->
             [one] un cabo
            *[other] { $cords } cabos uno junto al otro
-        }{ $whole ->
+        }, contando como uno dos extremos que cuelgan{ $whole ->
             [yes] , y a lo largo de cada tramo, de borde a borde, puedes contar { $rows ->
                 [one] un cruce{ $cords ->
                     [one] .
@@ -136,7 +136,7 @@ check-say-teach = { $ends ->
         } sujeta { $cords ->
             [one] un cabo
            *[other] { $cords } cabos uno junto al otro, que nunca se cruzan entre sí
-        }{ $whole ->
+        }, contando como uno dos extremos que cuelgan{ $whole ->
             [yes] . A lo largo de cada tramo, de borde a borde, puedes contar { $rows ->
                 [one] un cruce{ $cords ->
                     [one] .
@@ -197,10 +197,10 @@ check-show = { $ends ->
 check-show-note = { $ends ->
         [yes] { $whole ->
             [yes] { $rows ->
-                [one] 1 cruce a lo largo de cada tramo
-               *[other] { $rows } cruces a lo largo de cada tramo
+                [one] 1 cruce a lo largo de cada tramo. Donde cuelgan dos extremos, cuentan como 1 cabo
+               *[other] { $rows } cruces a lo largo de cada tramo. Donde cuelgan dos extremos, cuentan como 1 cabo
             }
-           *[no] Hebra { $strand } de { $strands }
+           *[no] Hebra { $strand } de { $strands }. Donde cuelgan dos extremos, cuentan como 1 cabo
         }
        *[no] { $counted ->
             [yes] { $crossings ->
@@ -216,7 +216,11 @@ check-show-note = { $ends ->
     }
 
 # Ejemplo: Último tramo, desde la 1 de la cabeza: una vez por encima, una vez por debajo.
-check-show-note-last = Último tramo, desde la { $from } { -of-top }: { $order }
+# $shown: yes where its crossings stand above in large type, and $order is nothing.
+check-show-note-last = Último tramo, desde la { $from } { -of-top }{ $shown ->
+        [yes] { "" }
+       *[no] { "" }: { $order }
+    }
 
 # One crossing of the last leg, as it lies there; those of the leg are said one after the other, in $order.
 # Ejemplo: Ese tramo pasa por encima de un cabo, por debajo de 2, por encima de uno.

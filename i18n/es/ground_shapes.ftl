@@ -100,7 +100,7 @@ fit-no-room-in-place = Ningún nudo de este cabo deja ahí sitio para pasarlo: u
        *[other] un cabo de { $thinner }
     }, o hazlo en un tubo más grueso y mételo por el extremo.
 
-# In the picture of a board: beyond its outer circle, where out is, and within its inner one, where in is.
+# In the picture of a board: which circle is which, beyond the outer one and within the inner one, as its pins are called.
 picture-circle = { $circle ->
         [outer] borde
        *[inner] hueco

@@ -115,7 +115,13 @@ telling = { $detail ->
 # Ejemplo: 7 de 24 tramos tendidos, última vez hace 3 días
 # $days: whole days since.
 start-tie-progress = { $laid } de { $legs } tramos tendidos, última vez { $days ->
-        [0] hoy
+        [0] { $hours ->
+            [0] { $minutes ->
+                [0] hoy
+               *[other] hace { $minutes } min
+            }
+           *[other] hace { $hours } h
+        }
         [one] ayer
        *[other] hace { $days } días
     }

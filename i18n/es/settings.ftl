@@ -241,6 +241,9 @@ learn-done-say = Eso es todo, y queda guardado.
 ## While tying
 
 paused = En pausa. P o siguiente continúa.
+# The same in large type, above the keys that go on and what they do.
+paused-shown = En pausa
+paused-way = seguir
 pace-held-say = Detenido. Siguiente continúa.
 # Why the screen is kept on: the desktop may show it.
 awake-reason = Hay un nudo abierto

@@ -13,7 +13,13 @@ shelf-tie-stand = { $state ->
         [away] Retirado al { $percent } por ciento
        *[waiting] { $percent } por ciento
     }, { $laid } de { $legs } tramos, última vez { $days ->
-        [0] hoy
+        [0] { $hours ->
+            [0] { $minutes ->
+                [0] hoy
+               *[other] hace { $minutes } min
+            }
+           *[other] hace { $hours } h
+        }
         [one] ayer
        *[other] hace { $days } días
     }

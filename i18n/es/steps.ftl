@@ -743,13 +743,13 @@ lay-show-clear = aún nada que cruzar
 # Ejemplo: Cerca de la mitad de la subida, justo tras la 3 del pie
 # $part, $share, $rim, $past, $made as for lay-say-way-on.
 lay-show-note-on = { $share ->
-        [little] Un poco
-        [quarter] Cerca de un cuarto
-        [third] Cerca de un tercio
-        [half] Cerca de la mitad
-        [two-thirds] Cerca de dos tercios
-        [three-quarters] Cerca de tres cuartos
-       *[most] La mayor parte
+        [little] Ahora un poco
+        [quarter] Ahora cerca de un cuarto
+        [third] Ahora cerca de un tercio
+        [half] Ahora cerca de la mitad
+        [two-thirds] Ahora cerca de dos tercios
+        [three-quarters] Ahora cerca de tres cuartos
+       *[most] Ahora la mayor parte
     } { $heading ->
         [falling] { -of-the-way-down }
        *[rising] { -of-the-way-up }
@@ -774,12 +774,12 @@ lay-show-lane = { $lane ->
 lay-show-note = { $landing ->
         [on-the-way] { $part ->
             [1] { $turns ->
-                [0] Sujeta ahí tu cabo
-                [one] { -One-turn } en total. Sujeta ahí tu cabo
-                [2] Dos { -turns } en total. Sujeta ahí tu cabo
-               *[other] { $turns } { -turns } en total. Sujeta ahí tu cabo
+                [0] Luego sujeta tu cabo
+                [one] { -One-turn } en total. Luego sujeta tu cabo
+                [2] Dos { -turns } en total. Luego sujeta tu cabo
+               *[other] { $turns } { -turns } en total. Luego sujeta tu cabo
             }
-           *[other] Sujeta ahí tu cabo
+           *[other] Luego sujeta tu cabo
         }
         [inside] { $heading ->
             [falling] Por dentro del bucle, en la { $to } { -of-bottom }

@@ -46,7 +46,7 @@ check-say = { $ends ->
         } tient { $cords ->
             [one] 1 cordon
            *[other] { $cords } cordons côte à côte
-        }{ $whole ->
+        }, deux bouts qui pendent comptant pour un{ $whole ->
             [yes] , et le long de chaque trajet, d’un bord à l’autre, vous pouvez compter { $rows ->
                 [one] 1 croisement{ $cords ->
                     [one] .
@@ -137,7 +137,7 @@ check-say-teach = { $ends ->
         } tient { $cords ->
             [one] 1 cordon
            *[other] { $cords } cordons côte à côte, qui ne se croisent jamais
-        }{ $whole ->
+        }, deux bouts qui pendent comptant pour un{ $whole ->
             [yes] . Le long de chaque trajet, d’un bord à l’autre, vous pouvez compter { $rows ->
                 [one] 1 croisement{ $cords ->
                     [one] .
@@ -191,17 +191,17 @@ check-show = { $ends ->
                *[other] Regardez : { $cords } cordons à ses { -pins }
             }
         }
-       *[no] Regardez : aller-retour { $round } sur { $rounds }
+       *[no] Regardez : aller et retour { $round } sur { $rounds }
     }
 
 # Exemple : 3 croisements sur le tube. Le cordon est à base 4.
 check-show-note = { $ends ->
         [yes] { $whole ->
             [yes] { $rows ->
-                [one] 1 croisement le long de chaque trajet
-               *[other] { $rows } croisements le long de chaque trajet
+                [one] 1 croisement le long de chaque trajet. Là où pendent deux bouts, ils comptent pour 1 cordon
+               *[other] { $rows } croisements le long de chaque trajet. Là où pendent deux bouts, ils comptent pour 1 cordon
             }
-           *[no] Circuit { $strand } sur { $strands }
+           *[no] Circuit { $strand } sur { $strands }. Là où pendent deux bouts, ils comptent pour 1 cordon
         }
        *[no] { $counted ->
             [yes] { $crossings ->
@@ -217,7 +217,11 @@ check-show-note = { $ends ->
     }
 
 # Exemple : Dernier trajet, de tête 1 : enjambe 1 fois, sous 1 fois.
-check-show-note-last = Dernier trajet, du { $from } { -of-top } : { $order }
+# $shown: yes where its crossings stand above in large type, and $order is nothing.
+check-show-note-last = Dernier trajet, du { $from } { -of-top }{ $shown ->
+        [yes] { "" }
+       *[no] { " " }: { $order }
+    }
 
 # One crossing of the last leg, as it lies there; those of the leg are said one after the other, in $order.
 # Exemple : Il enjambe 1 cordon, glisse sous 2, en enjambe 1.

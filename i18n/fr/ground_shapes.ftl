@@ -100,7 +100,7 @@ fit-no-room-in-place = Aucun nœud de ce cordon n’y laisse la place de passer 
        *[other] un cordon de { $thinner }
     }, ou nouez-le sur un tube plus gros et enfilez-le.
 
-# In the picture of a board: beyond its outer circle, where out is, and within its inner one, where in is.
+# In the picture of a board: which circle is which, beyond the outer one and within the inner one, as its pins are called.
 picture-circle = { $circle ->
         [outer] bord
        *[inner] centre

@@ -116,7 +116,13 @@ start-tie-progress = { $laid ->
         [one] 1 trajet posé
        *[other] { $laid } trajets posés
     } sur { $legs }, { $days ->
-        [0] dernière fois aujourd’hui
+        [0] { $hours ->
+            [0] { $minutes ->
+                [0] dernière fois aujourd’hui
+               *[other] dernière fois il y a { $minutes } min
+            }
+           *[other] dernière fois il y a { $hours } h
+        }
         [one] dernière fois hier
        *[other] dernière fois il y a { $days } jours
     }

@@ -241,6 +241,9 @@ learn-done-say = C’est tout, et c’est gardé.
 ## While tying
 
 paused = En pause. P ou suivant reprend.
+# The same in large type, above the keys that go on and what they do.
+paused-shown = En pause
+paused-way = reprendre
 pace-held-say = Suspendu. Suivant reprend.
 # Why the screen is kept on: the desktop may show it.
 awake-reason = Un nœud est ouvert

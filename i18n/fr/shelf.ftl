@@ -17,7 +17,13 @@ shelf-tie-stand = { $state ->
         [one] 1 trajet
        *[other] { $laid } trajets
     } sur { $legs }, { $days ->
-        [0] dernière fois aujourd’hui
+        [0] { $hours ->
+            [0] { $minutes ->
+                [0] dernière fois aujourd’hui
+               *[other] dernière fois il y a { $minutes } min
+            }
+           *[other] dernière fois il y a { $hours } h
+        }
         [one] dernière fois hier
        *[other] dernière fois il y a { $days } jours
     }

@@ -631,7 +631,7 @@ lay-say-clear-teach = Il n’y a encore rien à croiser.
 # Exemple : Contournez le picot de tête 6.
 # Exemple : En dehors de la ganse.
 lay-say-landing = { $landing ->
-        [on-the-way] Tenez-y votre cordon.
+        [on-the-way] Tenez là votre cordon.
         [inside] En dedans de la ganse.
         [outside] En dehors de la ganse.
         [home-and-on] De retour au départ, enjambez le dormant et continuez.
@@ -655,7 +655,7 @@ lay-say-landing-brief = { $landing ->
     }
 
 lay-say-landing-teach = { $landing ->
-        [on-the-way] Tenez-y votre cordon.
+        [on-the-way] Tenez là votre cordon.
         [inside] En dedans de la ganse.
         [outside] En dehors de la ganse.
         [home-and-on] De retour au départ, enjambez le dormant et continuez.
@@ -724,13 +724,13 @@ lay-show-clear = encore rien à croiser
 # Exemple : Au milieu de la montée, juste après le 3 de base
 # $part, $share, $rim, $past, $made as for lay-say-way-on.
 lay-show-note-on = { $share ->
-        [little] Au début
-        [quarter] Vers le quart
-        [third] Vers le tiers
-        [half] Vers le milieu
-        [two-thirds] Vers les deux tiers
-        [three-quarters] Vers les trois quarts
-       *[most] Presque à la fin
+        [little] Maintenant au début
+        [quarter] Maintenant vers le quart
+        [third] Maintenant vers le tiers
+        [half] Maintenant vers le milieu
+        [two-thirds] Maintenant vers les deux tiers
+        [three-quarters] Maintenant vers les trois quarts
+       *[most] Maintenant presque à la fin
     } { $heading ->
         [falling] { -of-the-way-down }
        *[rising] { -of-the-way-up }
@@ -756,11 +756,11 @@ lay-show-lane = { $lane ->
 lay-show-note = { $landing ->
         [on-the-way] { $part ->
             [1] { $turns ->
-                [0] Tenez-y votre cordon
-                [one] 1 { -turn } en tout. Tenez-y votre cordon
-               *[other] { $turns } { -turns } en tout. Tenez-y votre cordon
+                [0] Puis tenez votre cordon
+                [one] 1 { -turn } en tout. Puis tenez votre cordon
+               *[other] { $turns } { -turns } en tout. Puis tenez votre cordon
             }
-           *[other] Tenez-y votre cordon
+           *[other] Puis tenez votre cordon
         }
         [inside] { $heading ->
             [falling] En dedans de la ganse, au { $to } { -of-bottom }

@@ -75,6 +75,11 @@ impl Rigging {
         &self.items
     }
 
+    /// What is done to the tube, in the order of the hands.
+    pub(crate) fn tasks(&self) -> &[Task] {
+        &self.tasks
+    }
+
     /// All the cord there is to cut, in millimetres, what joins take besides among it.
     pub fn to_cut(&self) -> f64 {
         let cords = self.tasks.iter().map(|task| match task {

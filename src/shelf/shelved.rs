@@ -32,6 +32,8 @@ pub struct Shelved {
     pub progress: LegsLaid,
     /// Whole days since it was touched; never less than 0.
     pub days: i64,
+    /// Whole minutes since then: ties of one day are told apart by them.
+    pub minutes: i64,
     /// Whether the log has it.
     pub is_logged: bool,
 }
@@ -41,10 +43,12 @@ impl Shelved {
     pub fn new(tie: Tie, now: Timestamp, is_logged: bool) -> Self {
         let script = Script::new(tie.plan.clone(), AtOnce::default());
         let place = script.settle(tie.place);
+        let since = now.duration_since(tie.touched);
         Self {
             is_done: place == script.last(),
             progress: script.progress(place),
-            days: (now.duration_since(tie.touched).as_hours() / 24).max(0),
+            days: (since.as_hours() / 24).max(0),
+            minutes: since.as_mins().max(0),
             tie,
             place,
             is_logged,

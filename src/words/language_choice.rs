@@ -139,8 +139,11 @@ impl Words {
         let named = named.map(|locale: LanguageIdentifier| (nearest(&locale), locale));
         let is_system = named.is_none();
         let (tag, locale) = named.unwrap_or_else(of_system);
-        let (choice, name) = if is_system {
+        let (choice, name) = if is_system && tag == *self.tag() {
             ("system", self.name_in_words(&tag, &locale))
+        } else if is_system {
+            // Nothing else is chosen, and the words are others than the system's: those that are read.
+            ("name", self.language_name())
         } else {
             ("name", self.name_of(&tag, &locale))
         };
@@ -184,6 +187,25 @@ mod tests {
             };
             let args = words.language_args(&choice);
             assert_eq!(args.get("name"), Some(&name.into()), "{tag}");
+        }
+    }
+
+    #[test]
+    fn where_the_words_are_others_than_the_systems_the_line_names_those_that_are_read() {
+        let system = Words::of_system();
+        for tag in ["en", "de", "es", "fr"] {
+            let words = Words::load(Some(tag)).unwrap();
+            let args = words.language_args(&LanguageChoice::default());
+            let is_systems = words.tag() == system.tag();
+            let choice = if is_systems { "system" } else { "name" };
+            assert_eq!(args.get("choice"), Some(&choice.into()), "{tag}");
+            if !is_systems {
+                assert_eq!(
+                    args.get("name"),
+                    Some(&words.language_name().into()),
+                    "{tag}"
+                );
+            }
         }
     }
 

@@ -8,6 +8,7 @@ use super::selectors::Selector;
 use super::spoken_messages::SpokenMessage;
 use super::{Spoken, Words};
 use crate::guide::{AtOnce, LegsLaid, Plan};
+use crate::shelf::Shelved;
 
 impl Words {
     /// A tie in one line: "5 lead 7 bight, 2 passes".
@@ -34,10 +35,11 @@ impl Words {
         format!("{} · {}", self.tie_line(plan), self.text("telling", &args))
     }
 
-    /// How far a tie is and how many whole days ago it was touched.
-    pub fn tie_progress(&self, progress: LegsLaid, days: i64) -> String {
+    /// How far a tie is and how long ago it was touched: whole days, or hours or minutes of this day.
+    pub fn tie_progress(&self, tie: &Shelved) -> String {
         let args = fluent_args! {
-            "laid" => progress.laid, "legs" => progress.legs, "days" => days.max(0),
+            "laid" => tie.progress.laid, "legs" => tie.progress.legs, "days" => tie.days,
+            "minutes" => tie.minutes, "hours" => tie.minutes / 60,
         };
         self.text("start-tie-progress", &args)
     }
@@ -91,6 +93,35 @@ impl Words {
             self.spoken(SpokenMessage::StartOfferSay, &args)
         } else {
             self.spoken(SpokenMessage::StartEmptySay, &args)
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use jiff::SignedDuration;
+
+    use super::*;
+    use crate::guide::Script;
+    use crate::shelf::Tie;
+
+    #[test]
+    fn ties_of_one_day_are_told_apart_by_when_they_were_touched() {
+        let plan = Plan::read("3", "5", "1", "1").unwrap();
+        let last = Script::new(plan.clone(), AtOnce::default()).last();
+        let tie = Tie::begin(plan, last);
+        for tag in ["en", "de", "es", "fr"] {
+            let words = Words::load(Some(tag)).unwrap();
+            let told = |since: SignedDuration| {
+                let tie = Shelved::new(tie.clone(), tie.touched + since, false);
+                [words.tie_progress(&tie), words.tie_stand(&tie)]
+            };
+            let minutes = told(SignedDuration::from_mins(5));
+            let hours = told(SignedDuration::from_mins(3 * 60 + 20));
+            for (minutes, hours) in minutes.iter().zip(&hours) {
+                assert!(minutes.contains("5 min"), "{tag}: {minutes}");
+                assert!(hours.contains("3 h"), "{tag}: {hours}");
+            }
         }
     }
 }

@@ -24,6 +24,7 @@ impl Words {
         let args = fluent_args! {
             "state" => tie.status().selector(), "percent" => tie.per_cent(),
             "laid" => tie.progress.laid, "legs" => tie.progress.legs, "days" => tie.days,
+            "minutes" => tie.minutes, "hours" => tie.minutes / 60,
         };
         let stand = self.text("shelf-tie-stand", &args);
         match &tie.tie.batch {

@@ -140,19 +140,23 @@ impl Words {
             }
             What::Lay(lay) => self.show_lay(lay, depth),
             What::Check(check) => {
-                let notes = ["check-show-note", "check-show-note-last"];
+                let notes = ["check-show-note-last", "check-show-note"];
                 let mut args = check_args(check);
+                let mut marks = Vec::new();
                 let order = if let Some(counted) = counted_args(&check.last) {
                     self.text("check-order-show", &counted)
                 } else if check.last.crossings.is_empty() {
                     self.text("lay-show-clear", &args)
                 } else {
-                    let marks = self.show_crossings(&check.last.crossings);
-                    let marks: Vec<String> = marks.into_iter().map(|mark| mark.text).collect();
-                    marks.join(", ")
+                    marks = self.show_crossings(&check.last.crossings);
+                    String::new()
                 };
+                args.set("shown", (!marks.is_empty()).selector());
                 args.set("order", order);
-                lines("check-show", &notes, &args)
+                Shown {
+                    marks,
+                    ..lines("check-show", &notes, &args)
+                }
             }
             What::Lift(lift) => lines("lift-show", &["lift-show-note"], &lift_args(lift)),
             What::Fair(fair) => {

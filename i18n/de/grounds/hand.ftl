@@ -255,16 +255,16 @@ lay-print = { $heading ->
        *[rising] Handgelenk { $from }, { $from-place }, { $way }, zu Spitzen { $to }, { $to-place }
     }
 lay-show-note-on = { $share ->
-        [little] Ein kleines Stück des Weges
-        [quarter] Etwa ein Viertel des Weges
-        [third] Etwa ein Drittel des Weges
-        [half] Etwa die Hälfte des Weges
-        [two-thirds] Etwa zwei Drittel des Weges
-        [three-quarters] Etwa drei Viertel des Weges
-       *[most] Der größte Teil des Weges
+        [little] Jetzt ein kleines Stück des Weges
+        [quarter] Jetzt etwa ein Viertel des Weges
+        [third] Jetzt etwa ein Drittel des Weges
+        [half] Jetzt etwa die Hälfte des Weges
+        [two-thirds] Jetzt etwa zwei Drittel des Weges
+        [three-quarters] Jetzt etwa drei Viertel des Weges
+       *[most] Jetzt der größte Teil des Weges
     }
 lay-show-note = { $landing ->
-        [on-the-way] Halt deine Schnur dort fest
+        [on-the-way] Dann halt deine Schnur fest
         [inside] Innen in der Bucht
         [outside] Außen um die Bucht
         [home-and-on] Zurück am Anfang: über das Ende und weiter

@@ -65,6 +65,13 @@ pin-of-row-say-brief = { $number } Reihe { $row }
 pin-of-row-say-teach = { $number } der Reihe { $row }
 pin-of-row = { $number } (Reihe { $row })
 
+## The legs: an arrow for the way along a tube means nothing on a mat
+
+lay-show = { $heading ->
+        [falling] { -top } { $from } { -down-short } zu { -bottom } { $to }
+       *[rising] { -bottom } { $from } { -up-short } zu { -top } { $to }
+    }
+
 ## The bag
 
 kit-pins-say = Du brauchst, { $number } von { $items }: { $count } T-Stifte, mindestens { $length } lang. Weiter, wenn sie da sind.

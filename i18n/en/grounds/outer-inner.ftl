@@ -76,6 +76,13 @@ pin-of-row-say-brief = { $number } row { $row }
 pin-of-row-say-teach = { $number } of row { $row }
 pin-of-row = { $number } (row { $row })
 
+## The legs: an arrow for the way along a tube means nothing on a mat
+
+lay-show = { $heading ->
+        [falling] { -Top } { $from } { -down-short } to { -bottom } { $to }
+       *[rising] { -Bottom } { $from } { -up-short } to { -top } { $to }
+    }
+
 ## The bag
 
 kit-pins-say = You will need, { $number } of { $items }: { $count } T-pins, { $length } long or longer. Press next when you have them.

@@ -68,6 +68,13 @@ pin-of-row-say-brief = { $number } fila { $row }
 pin-of-row-say-teach = { $number } de la fila { $row }
 pin-of-row = { $number } (fila { $row })
 
+## The legs: an arrow for the way along a tube means nothing on a mat
+
+lay-show = { $heading ->
+        [falling] De la { $from } { -of-top }, { -down } a la { $to } { -of-bottom }
+       *[rising] De la { $from } { -of-bottom }, { -up } a la { $to } { -of-top }
+    }
+
 ## The bag
 
 kit-pins-say = Necesitas, { $number } de { $items }: { $count } alfileres en T, de { $length } de largo o más. Pulsa siguiente cuando los tengas.

@@ -207,7 +207,7 @@ lay-say-way-on-teach = { $pass ->
        *[most] presque au bout
     }.
 lay-say-landing = { $landing ->
-        [on-the-way] Tenez-y votre cordon.
+        [on-the-way] Tenez là votre cordon.
         [inside] En dedans de la ganse.
         [outside] En dehors de la ganse.
         [home-and-on] De retour au départ, enjambez le dormant et continuez.
@@ -228,7 +228,7 @@ lay-say-landing-brief = { $landing ->
        *[round] { "" }
     }
 lay-say-landing-teach = { $landing ->
-        [on-the-way] Tenez-y votre cordon.
+        [on-the-way] Tenez là votre cordon.
         [inside] En dedans de la ganse.
         [outside] En dehors de la ganse.
         [home-and-on] De retour au départ, enjambez le dormant et continuez.
@@ -248,16 +248,16 @@ lay-print = { $heading ->
        *[rising] Poignet { $from }, { $from-place }, { $way }, à doigts { $to }, { $to-place }
     }
 lay-show-note-on = { $share ->
-        [little] Au début
-        [quarter] Vers le quart
-        [third] Vers le tiers
-        [half] Vers le milieu
-        [two-thirds] Vers les deux tiers
-        [three-quarters] Vers les trois quarts
-       *[most] Presque à la fin
+        [little] Maintenant au début
+        [quarter] Maintenant vers le quart
+        [third] Maintenant vers le tiers
+        [half] Maintenant vers le milieu
+        [two-thirds] Maintenant vers les deux tiers
+        [three-quarters] Maintenant vers les trois quarts
+       *[most] Maintenant presque à la fin
     }
 lay-show-note = { $landing ->
-        [on-the-way] Tenez-y votre cordon
+        [on-the-way] Puis tenez votre cordon
         [inside] En dedans de la ganse
         [outside] En dehors de la ganse
         [home-and-on] Au départ, enjambez le dormant et continuez

@@ -72,6 +72,13 @@ pin-of-row-say-brief = { $number } rang { $row }
 pin-of-row-say-teach = { $number } du rang { $row }
 pin-of-row = { $number } (rang { $row })
 
+## The legs: an arrow for the way along a tube means nothing on a mat
+
+lay-show = { $heading ->
+        [falling] Du { $from } { -of-top }, { -down } au { $to } { -of-bottom }
+       *[rising] Du { $from } { -of-bottom }, { -up } au { $to } { -of-top }
+    }
+
 ## The bag
 
 kit-pins-say = Il vous faut, { $number } sur { $items } : { $count } épingles en T, de { $length } de long ou plus. Appuyez sur suivant quand vous les avez.

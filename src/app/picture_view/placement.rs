@@ -6,6 +6,9 @@ use iced::Size;
 /// there both are larger so.
 const WIDE: f32 = 1.35;
 
+/// How high a room must be for its width, to leave the picture below the words more than half of it.
+const HIGH: f32 = 1.3;
+
 /// A room of a smaller area than this belongs to the words alone, unless the tyer asks for the picture;
 /// and so does one that is shorter or narrower than this.
 const ROOM: f32 = 400_000.0;
@@ -45,6 +48,8 @@ impl PictureSize {
             Self::ByRoom if prominence == Prominence::Hidden => return None,
             // Beside it the line has the width that it needs for one row.
             Self::ByRoom if is_wide => 8,
+            // Where it is high the words are as large in less of it, and the picture has the rest.
+            Self::ByRoom if room.height > HIGH * room.width => 12,
             Self::ByRoom | Self::Middle => 9,
             Self::Small => 6,
             Self::Large => 13,
@@ -110,5 +115,23 @@ impl Placement {
         } else {
             Size::new(room.width, ((room.height - GAP) * share).max(0.0))
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_high_room_leaves_its_picture_more_than_half_and_a_wide_one_less() {
+        let words = |width: f32, height: f32| {
+            let room = Size::new(width, height);
+            let place = PictureSize::ByRoom.place(Prominence::ByRoom, room);
+            let left = place.expect("there is room").left_of(room);
+            left.width * left.height / (width * height)
+        };
+        assert!(words(768.0, 1260.0) < 0.45);
+        assert!(words(1068.0, 680.0) > 0.55);
+        assert!(words(1000.0, 900.0) > 0.5);
     }
 }

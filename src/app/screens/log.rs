@@ -5,7 +5,8 @@ use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, Ordering};
 
 use iced::widget::{
-    Id, button, column, container, mouse_area, operation, row, scrollable, text, text_input,
+    Id, button, column, container, mouse_area, operation, responsive, row, scrollable, text,
+    text_input,
 };
 use iced::{Center, Element, Fill, Padding, Task};
 
@@ -153,31 +154,27 @@ impl ScreenPage for State {
             .size(theme::HEADING)
             .font(theme::BOLD);
         page = page.push(heading);
-        // Room for the bar that scrolls it.
-        let mut form = column![].spacing(12).padding(Padding::ZERO.right(18));
-        for pair in [
-            [CordName, CordField],
-            [Cut, LeftOver],
-            [Around, Width],
-            [Drawn, Minutes],
-            [Note, Photograph],
-        ] {
-            form = form.push(row(pair.map(|field| self.field(field, words))).spacing(20));
-        }
-        form = form.push(widgets::quiet(words.plainly("log-hint", &[]), theme::SMALL));
-        let keep = text(words.plainly("log-keep", &[]))
-            .size(28)
-            .font(theme::BOLD);
-        form = form.push(
-            button(keep)
-                .padding([12, 24])
-                .style(theme::pressable(self.form.focus() == Keep))
-                .on_press(Message::Keep),
-        );
+        // All of it is in sight where it is low too: three fields beside one another, closer together.
+        let form = responsive(move |room| {
+            let is_low = room.height < LOW && room.width >= WIDE;
+            let (beside, gap) = if is_low { (3, 4) } else { (2, 12) };
+            // Room for the bar that scrolls it.
+            let mut form = column![].spacing(gap).padding(Padding::ZERO.right(18));
+            for fields in FIELDS.chunks(beside) {
+                // The last one has all of the width that is left.
+                let fields = fields.iter();
+                let fields = fields.map(|field| self.field(*field, is_low, words));
+                form = form.push(row(fields).spacing(20));
+            }
+            let hint = widgets::quiet(words.plainly("log-hint", &[]), theme::SMALL);
+            scrollable(form.push(hint))
+                .id(FORM)
+                .width(Fill)
+                .height(Fill)
+                .into()
+        });
         // What is asked before it is left stands where nothing scrolls it away.
-        page.push(scrollable(form).id(FORM).width(Fill).height(Fill))
-            .push(self.wrong_at(Keep))
-            .into()
+        page.push(form).push(self.wrong_at(Keep)).into()
     }
 
     fn keys(&self, _: &Context) -> Vec<KeyHint> {
@@ -291,24 +288,26 @@ impl State {
         }
     }
 
-    fn field<'a>(&'a self, field: LogField, words: &Words) -> Element<'a, Message> {
-        let label = text(words.plainly(field.label(), &[])).size(theme::SMALL);
+    fn field<'a>(&'a self, field: LogField, is_low: bool, words: &Words) -> Element<'a, Message> {
+        let (size, inside) = if is_low { (20, 9) } else { (26, 8) };
+        let of_label = if is_low { LOW_LABEL } else { theme::SMALL };
+        let label = text(words.plainly(field.label(), &[])).size(of_label);
         let part: Element<'a, Message> = if field == Drawn {
             let value = if self.form.is_left_open() {
                 "log-drawn-open"
             } else {
                 "log-drawn-tight"
             };
-            button(text(words.plainly(value, &[])).size(26).width(Fill))
-                .padding(8)
+            button(text(words.plainly(value, &[])).size(size).width(Fill))
+                .padding(inside)
                 .style(theme::pressable(self.form.focus() == Drawn))
                 .on_press(Message::Switched)
                 .into()
         } else {
             let input = text_input("", self.form.typed(field))
                 .id(id(field))
-                .size(26)
-                .padding(8)
+                .size(size)
+                .padding(inside)
                 .style(theme::field)
                 .on_input(move |typed| Message::Typed(field, typed))
                 .on_submit(Message::Keep);
@@ -329,7 +328,7 @@ impl State {
             }
         };
         column![label, part, self.wrong_at(field)]
-            .spacing(4)
+            .spacing(if is_low { 1 } else { 4 })
             .width(Fill)
             .into()
     }
@@ -366,6 +365,17 @@ fn focus(field: LogField) -> Task<Message> {
         widgets::bring_field_into_view(FORM, &LogField::ALL, &field),
     ])
 }
+
+/// The fields as they stand, from the left.
+const FIELDS: [LogField; 10] = [
+    CordName, CordField, Cut, LeftOver, Around, Width, Drawn, Minutes, Note, Photograph,
+];
+
+/// In less height than this, and no less width, three fields stand beside one another.
+const LOW: f32 = 480.0;
+const WIDE: f32 = 700.0;
+/// The letters of their names there.
+const LOW_LABEL: f32 = 16.0;
 
 /// Height of a button: a finger needs 44 pixels (WCAG 2.2, success criterion 2.5.5).
 const BUTTON: f32 = 46.0;

@@ -22,9 +22,9 @@ const LARGEST_PAGE_LINE: f32 = 56.0;
 const LINE_SHARE: f32 = 0.28;
 /// The share of that height that is kept for it: two rows.
 const LINE_PLACE: f32 = 0.4;
-/// A line is broken into two rows where it is so much larger for it: a long one stays as legible from
-/// afar as a short one.
-const WORTH_TWO_ROWS: f32 = 1.3;
+/// A line is broken into two rows where it is larger for it, by more than the eye would miss: a long one
+/// stays as legible from afar as a short one, and one in a wide window is no smaller than in a narrow one.
+const WORTH_TWO_ROWS: f32 = 1.05;
 /// The crossings go into two rows where they are so much larger for it.
 const WORTH_TWO_ROWS_OF_MARKS: f32 = 1.35;
 /// Notes are no larger than this.
@@ -349,6 +349,17 @@ mod tests {
             marks: marks.collect(),
             ..Shown::default()
         })
+    }
+
+    #[test]
+    fn a_wider_room_never_has_a_smaller_line() {
+        let mut leg = texts(&["OVER 1", "under 1", "OVER 1", "under 1"]);
+        let mut last = 0.0_f32;
+        for width in (500..1200_u16).step_by(20) {
+            let line = Sizes::of(&mut leg, Size::new(width.into(), 520.0)).line;
+            assert!(line >= last * 0.95, "{width}: {line} after {last}");
+            last = last.max(line);
+        }
     }
 
     #[test]

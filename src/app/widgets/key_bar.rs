@@ -23,6 +23,9 @@ const CAP_SIDES: f32 = 6.0;
 /// The least width of a button.
 const LEAST: f32 = 44.0;
 
+/// How much smaller the letters are where all keys have one form in little room.
+const SMALLER: f32 = 0.85;
+
 /// The id of the button that shows all keys, and of the sign of a lost voice.
 const ALL_KEYS: &str = "bar-keys";
 const VOICE: &str = "bar-voice";
@@ -59,6 +62,8 @@ enum Shape {
     Beside,
     /// The key, and below it what it does.
     Below,
+    /// The same in smaller letters, so that all keys have one form.
+    Small,
     /// The key, and beside it what it does in two lines.
     Folded,
     /// The key alone.
@@ -143,9 +148,11 @@ fn shapes(keys: &[KeyFace], no_voice: Option<&str>, room: f32) -> Vec<Option<Sha
             return alike;
         }
     }
-    let alike = without(vec![Some(Shape::Below); keys.len()]);
-    if fits(&alike) {
-        return alike;
+    for shape in [Shape::Below, Shape::Small] {
+        let alike = without(vec![Some(shape); keys.len()]);
+        if fits(&alike) {
+            return alike;
+        }
     }
     let mut shapes = without(vec![Some(Shape::Cap); keys.len()]);
     for slot in BY_WEIGHT {
@@ -182,6 +189,7 @@ fn width(key: &KeyFace, shape: Shape) -> f32 {
     let inside = match shape {
         Shape::Beside => cap + label(&key.label) + GAP,
         Shape::Below => cap.max(label(&key.label)),
+        Shape::Small => cap.max(label(&key.label) * SMALLER),
         Shape::Folded => {
             let lines = folded(&key.label);
             cap + lines.lines().map(label).fold(0.0, f32::max) + GAP
@@ -218,7 +226,11 @@ fn face<'a>(key: &KeyFace, shape: Shape, is_bold: bool) -> Element<'a, Tapped> {
         Shape::Folded => text(folded(&key.label)).line_height(1.1),
         _ => text(key.label.clone()),
     };
-    let label = label.size(theme::SMALL).wrapping(text::Wrapping::None);
+    let size = match shape {
+        Shape::Small => theme::SMALL * SMALLER,
+        _ => theme::SMALL,
+    };
+    let label = label.size(size).wrapping(text::Wrapping::None);
     let label = if is_bold {
         label.font(theme::BOLD)
     } else {
@@ -227,7 +239,7 @@ fn face<'a>(key: &KeyFace, shape: Shape, is_bold: bool) -> Element<'a, Tapped> {
     let cap = (!key.cap.is_empty()).then(|| keycap(key.cap.clone()));
     match shape {
         Shape::Beside | Shape::Folded => row(cap).push(label).spacing(GAP).align_y(Center).into(),
-        Shape::Below => column(cap).push(label).align_x(Center).into(),
+        Shape::Below | Shape::Small => column(cap).push(label).align_x(Center).into(),
         Shape::Cap => column(cap).into(),
     }
 }
@@ -318,6 +330,20 @@ mod tests {
         assert_eq!(few[3], Some(Shape::Cap), "{few:?}");
         // What goes on says so in any room.
         assert_ne!(at(10.0)[5], Some(Shape::Cap));
+    }
+
+    #[test]
+    fn keys_have_one_form_in_a_row_where_smaller_letters_make_the_room() {
+        let keys = faces(&[
+            "retrouver l’endroit",
+            "laisser en l’état",
+            "ailleurs",
+            "répéter",
+            "à l’étape",
+            "défaire",
+        ]);
+        let shapes = shapes(&keys, None, 768.0);
+        assert!(shapes.iter().all(|shape| *shape == shapes[0]), "{shapes:?}");
     }
 
     #[test]

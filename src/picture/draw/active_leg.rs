@@ -1,6 +1,6 @@
 //! The leg in hand: its cord, its head, and the signs for over and under.
 
-use kurbo::{BezPath, Vec2};
+use kurbo::{BezPath, Line, ParamCurveNearest as _, Point, Vec2};
 
 use super::item::{DisplayItem, Paint, Role, polygon};
 use super::knot::KnotDrawing;
@@ -9,6 +9,12 @@ use crate::picture::scene::{ActiveLeg, Limit, VisibleLeg};
 
 /// So much of a cord lies beyond its first pin while it is about to be laid, in its own widths.
 const TAIL_BEYOND: f32 = 1.5;
+
+/// The least of its length that a head has where a tube bends away.
+const SHORTEST_HEAD: f64 = 0.4;
+
+/// The least of its half width that a head has on the side of its pin: that of its cord.
+const LEAST_BARB: f64 = 0.6;
 
 impl KnotDrawing<'_> {
     /// Draws every copy of the leg in hand that can be seen.
@@ -115,12 +121,45 @@ impl KnotDrawing<'_> {
         } else {
             -aside
         };
+        let tip = from + way * f64::from(length) * self.within_tube(from, way * f64::from(length));
+        let pin = scene.pin_of_head(visible, active);
+        let pin = pin.map(|pin| (scene.point(pin), f64::from(scene.layout.pin)));
+        // A barb that would lie over the pin is drawn in, as far as the edge of the cord.
+        let corner = |aside: Vec2| {
+            let touches = |share: f64| {
+                let corner = from + aside * share;
+                let edges = [Line::new(from, corner), Line::new(corner, tip)];
+                pin.is_some_and(|(pin, radius)| {
+                    let mut edges = edges.iter();
+                    edges.any(|edge| edge.nearest(pin, 0.01).distance_sq < radius * radius)
+                })
+            };
+            let mut share = 1.0;
+            while share > LEAST_BARB && touches(share) {
+                share -= 0.05;
+            }
+            from + aside * share
+        };
         let mut outline = BezPath::new();
-        polygon(
-            &mut outline,
-            [from + aside, from + way * f64::from(length), from - aside],
-        );
+        polygon(&mut outline, [corner(aside), tip, corner(-aside)]);
         self.items.push(DisplayItem::fill(role, outline));
+    }
+
+    /// How much of a step from a point on a tube stays on it, where it is a straight one: a head that keeps its
+    /// form would run out of it where it bends away.
+    fn within_tube(&self, from: Point, step: Vec2) -> f64 {
+        let projection = &self.scene.projection;
+        if projection.radius.is_none() || projection.surface.is_some() || step.x.abs() < 1.0 {
+            return 1.0;
+        }
+        let inner = self.scene.inner();
+        let edges = [inner.from, inner.to].map(|x| projection.place(x, 0.0).x);
+        let edge = if step.x > 0.0 {
+            edges[0].max(edges[1])
+        } else {
+            edges[0].min(edges[1])
+        };
+        ((edge - from.x) / step.x).clamp(SHORTEST_HEAD, 1.0)
     }
 
     /// Draws the signs for over and under at the crossings that are being told.

@@ -1,10 +1,13 @@
 //! Marks that point at a part of the knot.
 
-use kurbo::BezPath;
+use kurbo::{BezPath, Line, Point};
 
 use super::item::{DisplayItem, Outline, Paint, Role};
 use super::knot::KnotDrawing;
 use crate::picture::scene::{Mark, MarkShape};
+
+/// How thick the line is from what is counted to its number.
+const LEADER: f32 = 1.5;
 
 impl KnotDrawing<'_> {
     /// Draws a mark over everything else, in the colour of what is in hand, set off by an edge.
@@ -44,9 +47,25 @@ impl KnotDrawing<'_> {
                     }));
                 }
                 MarkShape::Number(at, number) => {
-                    let centre = scene.point(at);
-                    // Discs one above the other, a row apart, keep clear of each other.
+                    let counted = scene.point(at);
+                    // Discs one above the other, a row apart, keep clear of each other. They stand beside the
+                    // tube: over the cords they would hide what they count.
                     let size = scene.layout.text.min(0.52 * scene.layout.row);
+                    let clear = 1.2 * f64::from(size);
+                    let edges = [scene.inner().from, scene.inner().to];
+                    let edges = edges.map(|x| scene.projection.place(x, at.1).x);
+                    let right = edges[0].max(edges[1]) + clear;
+                    let most = f64::from(scene.viewport.width) - clear;
+                    let centre = Point::new(right.min(most), counted.y);
+                    self.items.push(DisplayItem::line(
+                        Role::From,
+                        LEADER,
+                        Line::new(counted, centre),
+                    ));
+                    for (role, radius) in [(Role::Ground, 2.4 * line), (Role::From, 1.6 * line)] {
+                        self.items
+                            .push(DisplayItem::circle(role, Paint::Fill, counted, radius));
+                    }
                     self.number_of_size(Role::To, number, size, centre);
                 }
             }

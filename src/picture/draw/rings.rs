@@ -4,7 +4,7 @@ use kurbo::{Line, Point, Rect};
 
 use super::item::{DisplayItem, Paint, Role};
 use super::lettering::{self, Weight};
-use crate::picture::scene::{Ring, RingsScene, Viewport, count, point};
+use crate::picture::scene::{Ring, RingTold, RingsScene, Viewport, count, point};
 
 /// The shapes of two rings, as far as they are drawn.
 pub struct RingsDrawing<'a> {
@@ -71,16 +71,22 @@ impl<'a> RingsDrawing<'a> {
 
     fn pins(&mut self, ring: &Ring, is_top: bool) {
         let scene = self.scene;
+        let pin = match scene.told[usize::from(is_top)] {
+            RingTold::Now => Role::To,
+            RingTold::Besides => Role::Pin,
+            RingTold::Later => return,
+        };
         let text = scene.text;
         let (high, low) = scene.band(is_top);
         let y = scene.row(ring, ring.used, is_top);
         let holes = ring.rows.get(ring.used).map_or(0, Vec::len);
         let radius = scene.radius(ring, holes.max(ring.pins.len()), is_top) * 1.25;
-        let (number_y, hole_y) = if is_top {
-            (high - text * 1.1, low + text * 0.9)
+        let (number_y, inwards) = if is_top {
+            (high - text * 1.1, 1.0)
         } else {
-            (low + text * 1.1, high - text * 0.9)
+            (low + text * 1.1, -1.0)
         };
+        let hole_numbers = scene.hole_numbers(ring, radius, is_top);
         // As many numbers as there is room for, the first among them.
         let widest = lettering::width(&ring.pins.len().to_string(), text, Weight::Bold);
         let apart = scene.apart(ring.pins.len());
@@ -88,33 +94,37 @@ impl<'a> RingsDrawing<'a> {
         while count(every) * apart < widest * 1.25 {
             every += 1;
         }
+        // Two of the numbers of holes keep apart too.
+        let largest = ring.pins.iter().filter_map(|(_, hole)| *hole).max();
+        let wide = largest.map_or(0.0, |hole| {
+            lettering::width(&hole.to_string(), 1.0, Weight::Regular)
+        });
+        let most = count(every) * apart / (1.3 * wide.max(0.1));
         for (row, shares) in &ring.inner {
             let y = scene.row(ring, *row, is_top);
             for &share in shares {
                 let at = point(scene.across(share), y);
                 self.items
-                    .push(DisplayItem::circle(Role::To, Paint::Fill, at, radius));
+                    .push(DisplayItem::circle(pin, Paint::Fill, at, radius));
             }
         }
         for (nth, &(share, hole)) in ring.pins.iter().enumerate() {
             let x = scene.across(share);
             let at = point(x, y);
             self.items
-                .push(DisplayItem::circle(Role::To, Paint::Fill, at, radius));
+                .push(DisplayItem::circle(pin, Paint::Fill, at, radius));
             if nth % every == 0 {
                 let at = point(x, number_y);
                 self.number(Role::PinNumber, nth + 1, text, Weight::Bold, at);
-                if let Some(hole) = hole {
-                    let at = point(x, hole_y);
-                    let size = text * 0.75;
-                    // Keeps the line between the rings off the number.
-                    self.items.push(DisplayItem::circle(
-                        Role::Ground,
-                        Paint::Fill,
+                if let (Some(hole), Some((away, size))) = (hole, hole_numbers) {
+                    let at = point(x, y + inwards * away);
+                    self.number(
+                        Role::Label,
+                        hole.into(),
+                        size.min(most),
+                        Weight::Regular,
                         at,
-                        size * 0.8,
-                    ));
-                    self.number(Role::Label, hole.into(), size, Weight::Regular, at);
+                    );
                 }
             }
         }

@@ -11,6 +11,13 @@ use super::sheet_point::SheetPoint;
 use super::visible_legs::VisibleLeg;
 use crate::knot::{Heading, Rim};
 
+/// Where along its leg the head of a cord begins that goes round a pin, what it points at, and the pin.
+struct HeadRoundPin {
+    from: f32,
+    tip: SheetPoint,
+    pin: SheetPoint,
+}
+
 impl KnotScene {
     /// The copies of the leg in hand that can be seen.
     pub fn visible_active<'a>(
@@ -32,6 +39,10 @@ impl KnotScene {
         let path = self.cord_path(visible, active.beside + 1);
         let diagonal = self.layout.diagonal;
         let (start, end) = (active.drawn.start * diagonal, active.drawn.end * diagonal);
+        // Round its pin a cord ends where its head begins.
+        let head = self
+            .head_round_pin(visible, active)
+            .map(|head| Limit::Square(head.from));
         let along = |limit: Limit, at_start: bool| match limit {
             Limit::Bight(_) | Limit::End if at_start => f32::NEG_INFINITY,
             Limit::Bight(_) | Limit::End => f32::INFINITY,
@@ -77,10 +88,64 @@ impl KnotScene {
             told.push((first, last));
         }
         if active.is_backward {
+            if let (Some((from @ Limit::Bight(_), _)), Some(head)) = (told.first_mut(), head) {
+                *from = head;
+            }
             [told, above, below]
         } else {
+            if let (Some((_, to @ Limit::Bight(_))), Some(head)) = (told.last_mut(), head) {
+                *to = head;
+            }
             [told, below, above]
         }
+    }
+
+    /// Where the head of a cord begins that goes round a pin, and the point of its tip: on the far side of the
+    /// pin, so that it lies over neither pin nor edge of the tube. `None` where it does not come to a pin, or
+    /// hangs loose.
+    fn head_round_pin(&self, visible: &VisibleLeg, active: &ActiveLeg) -> Option<HeadRoundPin> {
+        let layout = &self.layout;
+        let path = self.cord_path(visible, active.beside + 1);
+        let at_start = active.is_backward;
+        let comes_to_pin = if at_start {
+            active.drawn.start.is_infinite()
+        } else {
+            active.drawn.end.is_infinite() && !self.ends_loose(visible, active)
+        };
+        if !comes_to_pin || active.is_cut_off {
+            return None;
+        }
+        let pin = path.pin(at_start);
+        let outwards = if path.rising == at_start { -1.0 } else { 1.0 };
+        let radius = if path.rising == at_start {
+            layout.bend + path.offset
+        } else {
+            layout.bend - path.offset
+        };
+        let form = path.form(at_start);
+        let tip = (pin.0, pin.1 + outwards * radius / form.along);
+        // Half as far again as it is long, so that its barbs keep clear of the pin, less the half of the bight.
+        let over = (1.5 * layout.head_length() - radius * form.sin.asin()).max(0.0);
+        let [first, last] = path.straight();
+        // It does not reach back over the last cable that is crossed.
+        let beside = layout.cord / 2.0 + layout.gap;
+        let edges = [
+            layout.offset(1) - beside,
+            layout.offset(self.laid.passes()) + beside,
+        ];
+        let from = if at_start {
+            let crossed = edges.map(|edge| path.meets(1, path.offset, edge));
+            (first + over).min(crossed[0].min(crossed[1])).max(first)
+        } else {
+            let crossed = edges.map(|edge| path.meets(path.rows - 1, path.offset, edge));
+            (last - over).max(crossed[0].max(crossed[1])).min(last)
+        };
+        Some(HeadRoundPin { from, tip, pin })
+    }
+
+    /// The pin that the head of the cord in hand goes round.
+    pub fn pin_of_head(&self, visible: &VisibleLeg, active: &ActiveLeg) -> Option<SheetPoint> {
+        Some(self.head_round_pin(visible, active)?.pin)
     }
 
     /// The three corners of the head at the end of what is being told: so many pixels from its
@@ -95,20 +160,16 @@ impl KnotScene {
     ) -> [SheetPoint; 3] {
         let layout = &self.layout;
         let path = self.cord_path(visible, active.beside + 1);
-        if active.is_backward && active.drawn.start.is_infinite() {
-            // The leg is taken back all the way: the head points round the pin that the leg came
-            // from.
-            let pin = path.pin(true);
-            let (radius, up) = if path.rising {
-                (layout.bend + path.offset, -1.0)
-            } else {
-                (layout.bend - path.offset, 1.0)
-            };
-            let y = pin.1 + up * radius / path.form(true).along;
+        if let Some(HeadRoundPin { from, tip, .. }) = self.head_round_pin(visible, active) {
+            let from = path.at(from, path.offset);
+            let (run, rise) = (tip.0 - from.0, tip.1 - from.1);
+            let long = run.hypot(rise).max(0.1);
+            let (run, rise) = (run / long, rise / long);
+            let base = (from.0 - back * run, from.1 - back * rise);
             [
-                (pin.0 + back, y - half),
-                (pin.0 + back - length, y),
-                (pin.0 + back, y + half),
+                (base.0 - half * rise, base.1 + half * run),
+                (base.0 + length * run, base.1 + length * rise),
+                (base.0 + half * rise, base.1 - half * run),
             ]
         } else if active.is_backward {
             let along = active.drawn.start * layout.diagonal;
@@ -135,6 +196,7 @@ impl KnotScene {
                 (x - half, tip + back),
             ]
         } else {
+            // A tuck that is cut off at its pin.
             let pin = path.pin(false);
             let (radius, up) = if path.rising {
                 (layout.bend - path.offset, 1.0)
@@ -174,7 +236,10 @@ impl KnotScene {
                 None
             } else if self.projection.board().is_some() {
                 self.leaves(path, at_start)
-            } else if let Some(point) = self.beside_tube(path, at_start) {
+            } else if let Some(point) = self
+                .beside_ring(path, at_start)
+                .or_else(|| self.beside_tube(path, at_start))
+            {
                 Some(point)
             } else if self.number_fits(rim_at(pin, &self.layout)) {
                 Some(self.at_the_side(pin))
@@ -220,10 +285,36 @@ impl KnotScene {
         last
     }
 
+    /// The place beside a round tube, level with the numbers of its rim, for a pin round the back of it: on the
+    /// side on which the cord goes there. `None` where those numbers are out of the picture, or no tube is
+    /// seen from the side.
+    fn beside_ring(&self, path: CordPath<'_>, at_start: bool) -> Option<Point> {
+        let radius = self.projection.radius?;
+        let (text, viewport) = (self.layout.large_text, self.viewport);
+        let pin = path.pin(at_start);
+        let rim = rim_at(pin, &self.layout);
+        if !self.number_fits(rim) {
+            return None;
+        }
+        let radius = match &self.projection.surface {
+            Some(surface) => surface.at(pin.1)[0],
+            None => radius,
+        };
+        if radius > viewport.width / 2.0 {
+            return None;
+        }
+        let aside = (radius + text * 1.1).min(viewport.width / 2.0 - text);
+        // A leg comes in on the side it travels from.
+        let from_left = at_start != self.projection.mirrored;
+        let aside = if from_left { -aside } else { aside };
+        let level = self.number_point(pin, self.layout.number_height(rim)).y;
+        Some(Point::new(f64::from(viewport.width / 2.0 + aside), level))
+    }
+
     /// The place at the side of a round tube where the cord comes round its edge from a pin on the far
     /// side, or goes round it to one: beside the tube, or over its edge where the tube has all the width;
-    /// `None` when the edge, or the place, is out of the picture. At the height of the pin, or level with
-    /// the numbers of its rim, the number would stand beside another pin, the last that is seen.
+    /// `None` when the edge, or the place, is out of the picture. It is for a rim that is out of the picture:
+    /// at the height of the pin the number would stand beside another pin, the last that is seen.
     fn beside_tube(&self, path: CordPath<'_>, at_start: bool) -> Option<Point> {
         let (text, viewport) = (self.layout.large_text, self.viewport);
         let radius = self.projection.radius?;

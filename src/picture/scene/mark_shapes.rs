@@ -16,7 +16,7 @@ pub enum MarkShape {
     Line(SheetPoint, SheetPoint),
     /// A ring of this radius.
     Ring(SheetPoint, f32),
-    /// A number on a disc.
+    /// A number beside what is counted: a dot there, and a line from it out to the number.
     Number(SheetPoint, u16),
 }
 

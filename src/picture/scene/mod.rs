@@ -52,7 +52,7 @@ pub(super) use model::Content;
 pub(super) use outlines::Outlines;
 pub(super) use pins::VisiblePin;
 pub(super) use projection::Span;
-pub(super) use rings::{Ring, RingsScene, count};
+pub(super) use rings::{Ring, RingTold, RingsScene, count};
 pub(super) use sheet_point::SheetPoint;
 pub(super) use surface::Surface;
 pub(super) use view::{coordinates, point};

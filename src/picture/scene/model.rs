@@ -4,7 +4,7 @@ use super::crossings::CrossingPoint;
 use super::knot::{KnotScene, Sight};
 use super::mark::Mark;
 use super::moment::Moment;
-use super::rings::RingsScene;
+use super::rings::{RingTold, RingsScene};
 use super::view::{View, Viewport};
 use crate::bench::{KnotShape, Layout};
 use crate::guide::Captions;
@@ -89,6 +89,14 @@ impl Scene {
             content: Content::Rings(RingsScene::new(layout, rows, hand, viewport)),
             mark: None,
         }
+    }
+
+    /// The same with the rings as a step tells them.
+    pub(super) fn telling(mut self, told: [RingTold; 2]) -> Self {
+        if let Content::Rings(rings) = &mut self.content {
+            rings.told = told;
+        }
+        self
     }
 
     pub(super) fn of(knot: KnotScene) -> Self {

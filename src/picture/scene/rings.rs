@@ -18,6 +18,17 @@ pub struct Ring {
     pub inner: Vec<(usize, Vec<f32>)>,
 }
 
+/// How a ring is shown: only what the step tells is lit.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum RingTold {
+    /// Its pins are told now.
+    Now,
+    /// They stand already, or will.
+    Besides,
+    /// They are told later: it has nothing but its holes.
+    Later,
+}
+
 /// Both rings of a tube cut open and laid flat, the top one above.
 #[derive(Clone, Debug)]
 pub struct RingsScene {
@@ -25,6 +36,8 @@ pub struct RingsScene {
     pub bottom: Ring,
     /// The ring at the other end of the tube.
     pub top: Ring,
+    /// How the bottom ring is shown, and the top one.
+    pub told: [RingTold; 2],
     /// Height of the letters of a pin number.
     pub text: f32,
     viewport: Viewport,
@@ -64,6 +77,7 @@ impl RingsScene {
         Self {
             bottom,
             top,
+            told: [RingTold::Now; 2],
             text: (viewport.height / 14.0).clamp(12.0, 30.0),
             viewport,
             mirrored: hand == Hand::Left,
@@ -91,7 +105,7 @@ impl RingsScene {
     /// Top and bottom edge of a ring's band.
     pub fn band(&self, is_top: bool) -> (f32, f32) {
         let (height, numbers) = (self.viewport.height, self.text * 2.4);
-        let band = ((height - 2.0 * numbers) * 0.29).max(self.text);
+        let band = ((height - 2.0 * numbers) * 0.42).max(self.text);
         if is_top {
             (numbers, numbers + band)
         } else {
@@ -110,6 +124,18 @@ impl RingsScene {
         }
     }
 
+    /// From a row to the numbers of its holes, and how large these are, where they keep nearer to it than to
+    /// the next.
+    pub fn hole_numbers(&self, ring: &Ring, radius: f32, is_top: bool) -> Option<(f32, f32)> {
+        let (high, low) = self.band(is_top);
+        let tall = (low - high) / count(ring.rows.len().max(1));
+        let is_last = ring.used + 1 == ring.rows.len();
+        // Beyond the last row comes the edge of the band.
+        let room = if is_last { tall / 2.0 } else { tall - radius };
+        let size = (self.text * 0.75).min(room - radius - 8.0);
+        (size >= SMALLEST_HOLE_NUMBER).then_some((radius + 3.0 + size / 2.0, size))
+    }
+
     /// The radius of a hole when there are so many in a row of this ring.
     pub fn radius(&self, ring: &Ring, holes: usize, is_top: bool) -> f32 {
         let (high, low) = self.band(is_top);
@@ -117,6 +143,9 @@ impl RingsScene {
         (self.apart(holes) * 0.3).min(tall * 0.28).clamp(1.2, 9.0)
     }
 }
+
+/// Smaller than this nobody reads the number of a hole.
+const SMALLEST_HOLE_NUMBER: f32 = 9.0;
 
 /// The holes of a ring, begun a quarter hole from the cut so that no hole lies on it.
 fn ring<'a>(

@@ -4,10 +4,11 @@ use super::knot::{KnotScene, Sight};
 use super::mark::Mark;
 use super::model::Scene;
 use super::moment::Moment;
+use super::rings::RingTold;
 use super::view::{View, Viewport};
 use crate::bench::{FitAnswer, Ground, KnotShape, Layout, Tube};
-use crate::guide::{Captions, LiftTask, Plan, Script, Step, TakeBack, What};
-use crate::knot::{Hand, Knot, Laying, Side};
+use crate::guide::{Captions, LiftTask, Plan, Rigging, Script, Step, TakeBack, Task, What};
+use crate::knot::{Hand, Knot, Laying, Rim, Side};
 
 /// What a picture is of.
 #[derive(Clone, Debug, PartialEq)]
@@ -57,6 +58,8 @@ pub enum Subject {
         rows: Vec<u16>,
         /// The way round that the tyer works.
         hand: Hand,
+        /// How the bottom ring is shown, and the top one.
+        told: [RingTold; 2],
     },
 }
 
@@ -67,7 +70,7 @@ impl Subject {
         let plan = script.plan();
         match (&step.what, script.rig(), plan.setup()) {
             (What::Kit(_) | What::Rig(_), Some(rig), Some(setup)) if !setup.ground().is_flat() => {
-                Self::rings(&rig.layout, &setup.tube, plan.hand)
+                Self::rings(&rig.layout, &setup.tube, plan.hand).telling(script, &step.what)
             }
             (What::Fair(_) | What::Finish(_), Some(rig), _) => {
                 let moment = Moment::of_step(step);
@@ -181,7 +184,33 @@ impl Subject {
             layout: layout.clone(),
             rows: tube.rows().unwrap_or_default().to_vec(),
             hand,
+            told: [RingTold::Now; 2],
         }
+    }
+
+    /// The rings with nothing lit but what a step of bag or rigging tells.
+    fn telling(mut self, script: &Script, what: &What) -> Self {
+        let of_rim = |task: &Task, of: Rim| match task {
+            Task::Pins { rim, .. } | Task::Strip { rim, .. } => *rim == of,
+            Task::Nest { .. } => true,
+            _ => false,
+        };
+        if let (Self::Rings { told, .. }, What::Rig(step)) = (&mut self, what) {
+            let tasks = script.rigging().map_or(&[][..], Rigging::tasks);
+            let before = usize::from(step.number.saturating_sub(1)).min(tasks.len());
+            *told = [Rim::Bottom, Rim::Top].map(|rim| {
+                if step.things.iter().any(|task| of_rim(task, rim)) {
+                    RingTold::Now
+                } else if tasks[..before].iter().any(|task| of_rim(task, rim)) {
+                    RingTold::Besides
+                } else {
+                    RingTold::Later
+                }
+            });
+        } else if let Self::Rings { told, .. } = &mut self {
+            *told = [RingTold::Besides; 2];
+        }
+        self
     }
 
     /// The knot of a plan on what it is tied on, as far as it is laid.
@@ -271,7 +300,12 @@ impl Subject {
                 .turned_to(view, *mark)
                 .marked(*mark),
             Self::GoingIn { into, past } => into.scene(view, viewport).going_in(*past),
-            Self::Rings { layout, rows, hand } => Scene::rings(layout, rows, *hand, viewport),
+            Self::Rings {
+                layout,
+                rows,
+                hand,
+                told,
+            } => Scene::rings(layout, rows, *hand, viewport).telling(*told),
             Self::Knot {
                 laying,
                 side,

@@ -182,7 +182,7 @@ pub const FRENCH: Language = Language {
         (
             "landing",
             &[
-                "Tenez-y votre cordon.{landing=hold}",
+                "Tenez là votre cordon.{landing=hold}",
                 "Contournez le picot de tête {landed}.{landing=round}",
                 "Contournez le picot de base {landed}.{landing=round}",
                 "{turning}",
@@ -191,7 +191,7 @@ pub const FRENCH: Language = Language {
         (
             "tlanding",
             &[
-                "Tenez-y votre cordon.{landing=hold}",
+                "Tenez là votre cordon.{landing=hold}",
                 "Contournez le picot de tête {landed}.{landing=round}",
                 "Contournez le picot de base {landed}.{landing=round}",
                 "{turning}",

@@ -579,7 +579,7 @@ const FR: Grammar = &[
     (
         "hand-landing",
         &[
-            "Tenez-y votre cordon.{landing=hold}",
+            "Tenez là votre cordon.{landing=hold}",
             "En dedans de la ganse.{landing=inside}",
             "En dehors de la ganse.{landing=outside}",
             "De retour au départ, enjambez le dormant et continuez.{landing=on}",

@@ -5,8 +5,9 @@ use iced::{Center, Element, Fill, Padding, Size};
 
 use super::filters::PlanFilter;
 use super::form::{Message, State};
-use super::grid::{CARD, GAP, Grid, GridRow, HEADING, InSight, begins_section};
+use super::grid::{CARD, GAP, Grid, GridRow, HEADING, InSight, begins_section, whole_rows};
 use crate::app::theme;
+use crate::app::widgets::key_bar::keycap;
 use crate::app::widgets::range_bar::range_bar;
 use crate::bench::FitAnswer;
 use crate::guide::FitQuestion;
@@ -34,7 +35,9 @@ impl State {
         let columns = Grid::columns(width);
         #[expect(clippy::cast_precision_loss, reason = "a few columns")]
         let wide = (width + GAP) / columns as f32 - GAP;
-        let InSight { above, rows, below } = self.grid.in_sight(answers, columns, room.height);
+        let InSight { above, rows, below } =
+            self.grid
+                .in_sight(answers, columns, whole_rows(answers, columns, room.height));
         let mut list = column![space().height(above)];
         for line in rows {
             list = list.push(match line {
@@ -63,11 +66,13 @@ impl State {
             });
         }
         let list = list.push(space().height(below));
+        // No row is sliced at the foot of the list where hardly a line of it would be seen.
+        let height = whole_rows(answers, columns, room.height);
         scrollable(list)
             .id(LIST)
             .on_scroll(|viewport| Message::Scrolled(viewport.absolute_offset().y))
             .width(Fill)
-            .height(Fill)
+            .height(height)
             .into()
     }
 
@@ -123,8 +128,7 @@ impl State {
     pub(super) fn chips<'a>(&self, words: &Words) -> Element<'a, Message> {
         if let Some(only) = &self.only {
             // The others are narrowed by nothing else meanwhile.
-            let chip = text(words.only_knot_chip(only, "F10")).size(theme::SMALL);
-            return button(container(chip).center_y(Fill))
+            return button(with_key(&words.only_knot_chip(only, "F10")))
                 .height(FINGER)
                 .padding([0, 10])
                 .style(theme::pressable(true))
@@ -132,7 +136,7 @@ impl State {
                 .into();
         }
         let chips = PlanFilter::ALL.map(|filter| self.chip(filter, words));
-        row(chips).spacing(8).wrap().vertical_spacing(8).into()
+        row(chips).spacing(6).wrap().vertical_spacing(8).into()
     }
 
     /// The button that shows what narrows the knots in their place, beside what of it is set.
@@ -173,13 +177,24 @@ impl State {
     fn chip<'a>(&self, filter: PlanFilter, words: &Words) -> Element<'a, Message> {
         let choice = self.filters.choice(filter);
         let chip = words.filter(filter.name(), filter.key(), choice);
-        button(container(text(chip).size(theme::SMALL)).center_y(Fill))
+        button(with_key(&chip))
             .height(FINGER)
-            .padding([0, 10])
+            .padding([0, 6])
             .style(theme::pressable(choice != 0))
             .on_press(Message::Filter(filter))
             .into()
     }
+}
+
+/// What a button does, after its key as it lies on a keyboard.
+fn with_key<'a>(told: &str) -> Element<'a, Message> {
+    let (key, told) = match told.split_once(':') {
+        Some((key, told)) => (Some(keycap(key.trim_end().to_owned())), told.trim_start()),
+        None => (None, told),
+    };
+    let told = text(told.to_owned()).size(theme::SMALL);
+    let face = row(key).push(told).spacing(5).align_y(Center);
+    container(face).center_y(Fill).into()
 }
 
 /// A card below the name of its kind, or below as much room.

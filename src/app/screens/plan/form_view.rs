@@ -77,7 +77,7 @@ impl State {
             .on_input(move |text| Message::Typed(field, text))
             .on_submit(Message::Take);
         // A bare number is of millimetres, and says so.
-        let is_bare = is_length && typed.trim().parse::<f64>().is_ok();
+        let is_bare = is_length && typed.trim().replace(',', ".").parse::<f64>().is_ok();
         let unit = if is_bare { "mm" } else { "" };
         let unit = container(text(unit).size(theme::BODY).style(theme::quiet))
             .align_x(Horizontal::Right)

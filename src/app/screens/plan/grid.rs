@@ -139,6 +139,27 @@ pub(super) fn begins_section(answers: &[FitAnswer], place: usize) -> bool {
     place == 0 || section(place) != section(place - 1)
 }
 
+/// So much of a card that is cut off at the foot still tells what it is.
+const LEAST_OF_A_CARD: f32 = 0.45;
+
+/// The height of the rows that have room whole, from the first on, where what is left is less than tells
+/// anything of a card; else all of the room.
+pub(super) fn whole_rows(answers: &[FitAnswer], columns: usize, room: f32) -> f32 {
+    // No heading stands alone below the last of them.
+    let (mut whole, mut cards) = (0.0, 0.0);
+    for row in rows_of(answers, columns) {
+        whole += row.height();
+        if whole > room + GAP {
+            let is_cut_short = cards > 0.0 && room - cards < LEAST_OF_A_CARD * CARD;
+            return if is_cut_short { cards } else { room };
+        }
+        if matches!(row, GridRow::Cards { .. }) {
+            cards = whole;
+        }
+    }
+    room
+}
+
 /// All rows of these answers in so many columns.
 fn rows_of(answers: &[FitAnswer], columns: usize) -> Vec<GridRow> {
     let stands_with = |one: &FitAnswer, other: &FitAnswer| {
@@ -203,6 +224,20 @@ mod tests {
             let laid: f32 = rows.iter().map(GridRow::height).sum();
             assert!((above + laid + below - whole).abs() < 0.5, "{offset}");
             assert!(above <= offset && above + laid >= (offset + 500.0).min(whole));
+        }
+    }
+
+    #[test]
+    fn no_row_is_sliced_at_the_foot_where_little_of_it_would_be_seen() {
+        let answers = answers();
+        let captioned = HEADING + CARD + GAP;
+        // One row of the best, with a heading or a little of the next below it.
+        for more in [0.0, HEADING, 0.4 * CARD] {
+            assert!((whole_rows(&answers, 2, captioned + more) - captioned).abs() < 0.5);
+        }
+        // Most of a card tells what it is; and where not one has room, there is nothing else to show.
+        for room in [captioned + 0.6 * CARD, 150.0] {
+            assert!((whole_rows(&answers, 2, room) - room).abs() < 0.5);
         }
     }
 

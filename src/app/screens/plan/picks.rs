@@ -68,8 +68,9 @@ impl State {
             Some(pick(name, CordPick::Named(&label, millimetres)))
         });
         let sold = SOLD.iter().filter_map(|text| {
-            let millimetres = text.parse().ok()?;
-            Some(pick(format!("{text} mm"), CordPick::Metric(millimetres)))
+            // With the decimal sign of the language, as it is read here.
+            let cord = CordPick::Metric(text.parse().ok()?);
+            Some(pick(words.cord_pick(&cord), cord))
         });
         let by_inches = SOLD_BY_INCHES.iter().map(|&(inches, millimetres)| {
             let cord = CordPick::Inches(inches, millimetres);
@@ -155,11 +156,19 @@ mod tests {
     fn whatever_can_be_picked_is_understood() {
         let (state, words) = (State::default(), Words::english());
         let presets = Presets::default();
-        for pick in state.picks(SetupField::Cord, &words) {
-            let form = SetupForm::from_iter([(SetupField::Cord, pick.text.as_str())]);
-            let cord = form.cord(&presets).unwrap().unwrap();
-            let least = cord.diameter.get();
-            assert!((1.0..13.0).contains(&least), "{pick:?}");
+        for (tag, half) in [("en", "1.5"), ("de", "1,5"), ("es", "1,5"), ("fr", "1,5")] {
+            let words = Words::load(Some(tag)).unwrap();
+            let picks = state.picks(SetupField::Cord, &words);
+            assert!(
+                picks.iter().any(|pick| pick.text.starts_with(half)),
+                "{tag}"
+            );
+            for pick in picks {
+                let form = SetupForm::from_iter([(SetupField::Cord, pick.text.as_str())]);
+                let cord = form.cord(&presets).unwrap().unwrap();
+                let least = cord.diameter.get();
+                assert!((1.0..13.0).contains(&least), "{pick:?}");
+            }
         }
         for pick in state.picks(SetupField::Thread, &words) {
             Thread::parse(&pick.text).unwrap();

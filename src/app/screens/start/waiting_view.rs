@@ -57,7 +57,7 @@ impl State {
                     .size(large)
                     .font(theme::BOLD),
             )
-            .push(text(words.tie_progress(tie.progress, tie.days)).size(theme::SMALL))
+            .push(text(words.tie_progress(tie)).size(theme::SMALL))
             .push(text(words.time_left(minutes_left(tie, pace))).size(theme::SMALL))
             .push(container(go_on.spacing(12).align_y(Center)).padding([4, 0]));
         button(face)
@@ -100,10 +100,7 @@ impl State {
                     .size(theme::BODY)
                     .font(theme::BOLD),
             )
-            .push(widgets::quiet(
-                words.tie_progress(tie.progress, tie.days),
-                theme::SMALL,
-            ));
+            .push(widgets::quiet(words.tie_progress(tie), theme::SMALL));
         let other = button(row![].push(digit).push(face).spacing(14).align_y(Center))
             .width(Fill)
             .padding([ENDS, SIDES])
@@ -124,7 +121,7 @@ fn height(tie: &Shelved, width: f32, words: &Words) -> f32 {
         of(&shown_name(name), theme::BODY, theme::BOLD) + LINES
     };
     let knot = of(&words.tie_line(&tie.tie.plan), theme::BODY, theme::BOLD);
-    let progress = words.tie_progress(tie.progress, tie.days);
+    let progress = words.tie_progress(tie);
     name + knot + LINES + of(&progress, theme::SMALL, theme::FACE) + 2.0 * ENDS
 }
 

@@ -19,8 +19,8 @@ use crate::app::widgets::key_bar::KeyFace;
 use crate::pedal::{Intent, Press};
 use crate::session::{Keys, Page, Walk};
 use crate::shelf::TieId;
-use crate::words::{Detail, Spoken, unbroken};
-use page_frame::Around;
+use crate::words::{Detail, Spoken, Words, unbroken};
+use page_frame::{Around, Over};
 pub use second_view::SecondView;
 
 /// How the picture of the tie in hand is shown; the tie itself is the session's.
@@ -137,10 +137,23 @@ impl ScreenPage for State {
         if self.is_whole(context) {
             return view::whole(shown, &self.picture, page);
         }
-        let around = Around {
+        let is_paused = page.pause.is_some();
+        let mut around = Around {
             ways: self.ways(walk.keys(), context),
-            ..around(page)
+            ..around(page, context.words())
         };
+        if let Some(over) = around.over.as_mut().filter(|_| is_paused) {
+            let bindings = &context.session.settings().bindings;
+            let goes_on = |hint: &KeyHint| {
+                hint.intent == Some(Intent::Pause) || hint.slot == Some(BarSlot::Next)
+            };
+            let keys = self.keys(context);
+            let caps = keys.iter().filter(|hint| goes_on(hint));
+            over.caps = caps
+                .map(|hint| KeyFace::new(*hint, context.words(), bindings).cap)
+                .filter(|cap| !cap.is_empty())
+                .collect();
+        }
         let is_covered = around.over.is_some();
         let stage = mouse_area(view::fitted(shown, &self.picture, around));
         if is_covered {
@@ -229,16 +242,23 @@ fn is_covered(context: &Context) -> bool {
 }
 
 /// What stands around the step.
-fn around(page: Page) -> Around {
+fn around(page: Page, words: &Words) -> Around {
+    let paused = page.pause.is_some().then(|| Over {
+        told: words.plainly("paused-shown", &[]),
+        caps: Vec::new(),
+        way: words.plainly("paused-way", &[]),
+    });
+    let whereabouts = page.answer.clone().filter(|_| page.is_whereabouts);
+    let whereabouts = whereabouts.map(|answer| Over {
+        told: unbroken(&answer),
+        ..Over::default()
+    });
     Around {
         notices: page.notices,
         tie: page.tie,
         caution: page.shown.caution,
         ways: Vec::new(),
-        over: page
-            .pause
-            .or_else(|| page.answer.clone().filter(|_| page.is_whereabouts))
-            .map(|over| unbroken(&over)),
+        over: paused.or(whereabouts),
         answer: page.answer.filter(|_| !page.is_whereabouts),
         job: page.job,
         time_left: page.time_left,

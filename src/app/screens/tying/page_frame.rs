@@ -29,11 +29,20 @@ pub(super) struct Around {
     /// The answer to a question, until the next press.
     pub answer: Option<String>,
     /// What comes over the step in large type: where the tyer is, or that the tie is held.
-    pub over: Option<String>,
+    pub over: Option<Over>,
     /// The parts of the job.
     pub job: Vec<PagePart>,
     /// What is left of it.
     pub time_left: Option<String>,
+}
+
+/// What comes over the step in large type.
+#[derive(Default)]
+pub(super) struct Over {
+    pub told: String,
+    /// The keys that go on from there, and what they do.
+    pub caps: Vec<String>,
+    pub way: String,
 }
 
 impl Around {
@@ -48,7 +57,6 @@ impl Around {
 pub(super) struct EdgeTexts {
     notices: Vec<TextMetrics>,
     phase: TextMetrics,
-    tie: TextMetrics,
     caution: Option<TextMetrics>,
     answer: Option<TextMetrics>,
 }
@@ -60,7 +68,6 @@ impl EdgeTexts {
         Self {
             notices: around.notices.iter().map(|notice| bold(notice)).collect(),
             phase: plain(phase),
-            tie: plain(&around.tie),
             caution: around.caution.as_deref().map(bold),
             answer: around.answer.as_deref().map(plain),
         }
@@ -157,10 +164,16 @@ impl PageFrame {
         usize::from(room.height < FULL)
     }
 
-    /// The name of the tie stands in the title of the window too.
-    pub(super) fn has_room_for_tie(self, edge: &EdgeTexts, width: f32) -> bool {
-        let both = edge.phase.ems() * self.head + edge.tie.ems() * theme::SMALL;
-        self.has_tie_line && both + 50.0 <= width
+    /// As much of the name of the tie as has room beside that of the phase: how it is told goes first, and the
+    /// name itself is cut short last. All of it stands in the title of the window too.
+    pub(super) fn tie_in_room(self, edge: &EdgeTexts, tie: &str, width: f32) -> Option<String> {
+        if !self.has_tie_line {
+            return None;
+        }
+        let room = width - 50.0 - edge.phase.ems() * self.head;
+        shortened(tie, |text| {
+            TextMetrics::new(text, theme::FACE).ems() * theme::SMALL <= room
+        })
     }
 
     /// The size of the name of the phase where it has one row of this width.
@@ -184,6 +197,40 @@ impl PageFrame {
         job_strip::height(self.has_strip_names) + HEAD_GAP + names + SPACING
     }
 }
+
+/// A name with how it is told after a dot, without that where it does not fit, and cut short where the name
+/// alone does not; nothing where hardly any of it would be left.
+fn shortened(tie: &str, fits: impl Fn(&str) -> bool) -> Option<String> {
+    if fits(tie) {
+        return Some(tie.to_owned());
+    }
+    let name = tie.rsplit_once(" · ").map_or(tie, |(name, _)| name);
+    if fits(name) {
+        return Some(name.to_owned());
+    }
+    let letters: Vec<char> = name.chars().collect();
+    let cut = |count: usize| {
+        let start: String = letters[..count].iter().collect();
+        format!("{}…", start.trim_end_matches([' ', ',', '·']))
+    };
+    // The longest that fits, by halving.
+    let (mut kept, mut beyond) = (LEAST_OF_A_NAME, letters.len());
+    if beyond <= kept || !fits(&cut(kept)) {
+        return None;
+    }
+    while beyond - kept > 1 {
+        let middle = usize::midpoint(kept, beyond);
+        if fits(&cut(middle)) {
+            kept = middle;
+        } else {
+            beyond = middle;
+        }
+    }
+    Some(cut(kept))
+}
+
+/// Fewer letters of a name than this tell nothing.
+const LEAST_OF_A_NAME: usize = 6;
 
 /// Whether the words of the step are as large as they should be, and all there.
 fn is_good(sizes: Sizes, texts: &Texts) -> bool {
@@ -223,4 +270,20 @@ pub(super) fn best(
         (PageFrame::ALL[PageFrame::ALL.len() - 1], sizes)
     };
     large.or(fitting).or(last).unwrap_or_else(usual)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn how_a_tie_is_told_goes_before_its_name_is_cut_short() {
+        let tie = "5 lead 7 bight, doubled · plain, 4 at once";
+        let within = |room: usize| shortened(tie, |text| text.chars().count() <= room);
+        assert_eq!(within(42).as_deref(), Some(tie));
+        assert_eq!(within(41).as_deref(), Some("5 lead 7 bight, doubled"));
+        assert_eq!(within(22).as_deref(), Some("5 lead 7 bight, doubl…"));
+        assert_eq!(within(16).as_deref(), Some("5 lead 7 bight…"));
+        assert_eq!(within(5), None);
+    }
 }

@@ -30,7 +30,7 @@ impl SecondView {
             let both = column![name, waits.center()].spacing(20).align_x(Center);
             return container(both).padding(40).center(Fill).into();
         };
-        let mut around = around(page);
+        let mut around = around(page, context.words());
         // What must be known of the program is the tyer's affair.
         around.notices.clear();
         view::fitted(walk.shown(), &self.picture, around)

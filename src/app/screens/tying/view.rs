@@ -134,10 +134,9 @@ fn fit_page<'a, M: 'a>(
             let part = text(part.to_owned()).size(theme::SMALL).font(theme::BOLD);
             names = names.push(space::horizontal()).push(part);
         }
-    } else if frame.has_room_for_tie(&edge, room.width) {
-        let tie = text(around.tie.clone())
-            .size(theme::SMALL)
-            .style(theme::quiet);
+    } else if let Some(tie) = frame.tie_in_room(&edge, &around.tie, room.width) {
+        let tie = text(tie).size(theme::SMALL).style(theme::quiet);
+        let tie = tie.wrapping(text::Wrapping::None);
         names = names.push(space::horizontal()).push(tie);
     }
     // The room below it is its own, so that it is painted with the heart as one; but it stays clear of
@@ -174,17 +173,35 @@ fn words<'a, M: 'a>(
         return step;
     };
     // The step stands under it: what is asked for comes over it and goes again, and nothing moves.
-    let turned = over.clone();
-    let over = over.clone();
+    let turned = (over.told.clone(), over.caps.clone(), over.way.clone());
+    let (told, caps, way) = turned.clone();
     let card = responsive(move |room| {
-        let mut letters = TextMetrics::new(&over, theme::BOLD);
-        let mut size = (room.width / 14.0).clamp(theme::BODY, LARGEST_ANSWER);
-        while size > theme::BODY && letters.at(size, room.width - 60.0).height > room.height - 50.0
-        {
+        let mut letters = TextMetrics::new(&told, theme::BOLD);
+        // Keys that go on have a row of their own below it, and a word above them is as large as it can be.
+        let [largest, rows] = if caps.is_empty() {
+            [(room.width / 14.0).clamp(theme::BODY, LARGEST_ANSWER), 0.0]
+        } else {
+            [LARGEST_WORD, 1.0]
+        };
+        let mut size = largest;
+        let fits = |letters: &mut TextMetrics, size: f32| {
+            let taken = letters.at(size, room.width - 60.0);
+            let is_narrow = rows <= 0.0 || letters.ems() * size <= room.width - 60.0;
+            is_narrow && taken.height + rows * size <= room.height - 50.0
+        };
+        while size > theme::BODY && !fits(&mut letters, size) {
             size *= 0.95;
         }
-        let answer = text(over.clone()).size(size).font(theme::BOLD);
-        container(answer)
+        let answer = text(told.clone()).size(size).font(theme::BOLD);
+        let mut face = column![answer].spacing(size * 0.3).align_x(Center);
+        if !caps.is_empty() {
+            let of_key = (size * 0.4).max(theme::BODY);
+            let keys = caps.iter().cloned();
+            let keys = keys.map(|cap| key_bar::keycap_of(cap, of_key));
+            let keys = row(keys).push(text(way.clone()).size(of_key));
+            face = face.push(keys.spacing(of_key * 0.5).align_y(Center));
+        }
+        container(face)
             .padding(24)
             .center(Fill)
             .style(theme::card)
@@ -355,5 +372,7 @@ const WORDS_BESIDE_WHOLE: f32 = 0.28;
 const PADDING: f32 = 16.0;
 /// Between the name of what is in hand and what stands beside it.
 const NAMES_GAP: f32 = 20.0;
+/// The largest type of a word that comes over the stage with its keys.
+const LARGEST_WORD: f32 = 112.0;
 /// The largest type of what comes over the stage.
 const LARGEST_ANSWER: f32 = 64.0;
