@@ -118,20 +118,20 @@ soak: test-packages
 # read the scripts through before committing them.
 snapshots: build-packages
 	rm -f tests/data/snapshots/*.png
-	WRITE_SNAPSHOTS=1 $(CARGO) test $(TESTED) --test app looks
-	WRITE_SNAPSHOTS=1 $(CARGO) test $(TESTED) --test whole_script
-	WRITE_SNAPSHOTS=1 $(CARGO) test $(TESTED) --test fixtures
-	WRITE_SNAPSHOTS=1 $(CARGO) test $(TESTED) --test refused
+	WRITE_SNAPSHOTS=1 $(CARGO) test $(TESTED) --test screens looks_as_it_did
+	WRITE_SNAPSHOTS=1 $(CARGO) test $(TESTED) --test telling whole_script::
+	WRITE_SNAPSHOTS=1 $(CARGO) test $(TESTED) --test telling fixtures::
+	WRITE_SNAPSHOTS=1 $(CARGO) test $(TESTED) --test telling refused::
 
 # Makes the pictures in the README anew, with the program itself.
 pictures: build-packages
-	$(CARGO) test $(TESTED) --test readme_pictures -- --ignored
+	$(CARGO) test $(TESTED) --test screens readme_pictures:: -- --ignored
 
 # Pictures of every screen at every size, in every language, by night and by day: look at them after a
 # change to what is seen. LOOKS_LANG, LOOKS_SCREEN, LOOKS_SIZE and LOOKS_GROUND name some of them,
 # LOOKS_DISTANCE how far away the tyer is, in millimetres.
 looks: build-packages
-	LOOKS="$(abspath $(TARGET))/looks" $(CARGO) test $(TESTED) --test looks every_screen -- --ignored
+	LOOKS="$(abspath $(TARGET))/looks" $(CARGO) test $(TESTED) --test screens looks::every_screen -- --ignored
 	@echo "$(abspath $(TARGET))/looks"
 
 # $(call as_owner,COMMAND): runs it, with a password where only root may write.

@@ -2,6 +2,8 @@
 //! where the second becomes the quicker, `MANY` of `src/app/picture.rs` is set. Each frame is
 //! that of a step after another, at 1920 × 1080 with the picture alone.
 
+#[path = "../support/frames.rs"]
+mod frames;
 #[path = "../support/window.rs"]
 mod window;
 

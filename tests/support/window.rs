@@ -3,9 +3,6 @@
 // Each file that includes this uses a part of it.
 #![allow(dead_code)]
 
-#[path = "frames.rs"]
-mod frames;
-
 use std::path::Path;
 use std::time::Instant;
 
@@ -14,6 +11,8 @@ use iced::theme::Base;
 use iced::window::RedrawRequest;
 use iced::{Element, Size, Theme};
 use iced_runtime::user_interface::{Cache, UserInterface};
+
+use crate::frames;
 
 /// A software renderer with the faces of the app.
 pub struct Pane {

@@ -112,7 +112,9 @@ impl KnotScene {
         } else {
             active.drawn.end.is_infinite() && !self.ends_loose(visible, active)
         };
-        if !comes_to_pin || active.is_cut_off {
+        // On a board, where all is wider further out, a head that began so early would end far from its pin.
+        let is_laid_on_board = self.projection.board().is_some() && !at_start;
+        if !comes_to_pin || active.is_cut_off || is_laid_on_board {
             return None;
         }
         let pin = path.pin(at_start);
@@ -196,7 +198,7 @@ impl KnotScene {
                 (x - half, tip + back),
             ]
         } else {
-            // A tuck that is cut off at its pin.
+            // A tuck that is cut off at its pin, or a leg on a board.
             let pin = path.pin(false);
             let (radius, up) = if path.rising {
                 (layout.bend - path.offset, 1.0)
