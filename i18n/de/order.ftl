@@ -122,7 +122,7 @@ orders-heading = { $orders ->
     }.
 orders-being-read = Die Aufträge werden gelesen.
 orders-not-read = Die Aufträge waren nicht zu lesen.
-orders-empty = Ein Auftrag ist eine Liste von Knoten für einen Kunden oder auf einem Stock, mit dem, was dafür zu kaufen ist. Drück N, um einen anzulegen.
+orders-empty = Ein Auftrag ist eine Liste von Knoten für einen Kunden oder auf einem Stock, mit dem, was dafür zu kaufen ist. Drück Weiter, um einen anzulegen.
 orders-no-place = Es gibt keinen Ordner, in dem Aufträge liegen könnten: Behebe, was beim Start dazu gesagt wurde, und starte das Programm neu.
 order-keys-list = N legt einen Auftrag an, Weiter öffnet den, der dran ist, B auf seiner Seite bindet daraus.
 order-keys-order = Weiter ändert eine Zeile oder öffnet ein Stück, A fügt ein Stück hinzu, B bindet das nächste.

@@ -140,7 +140,7 @@ orders-heading = { $orders ->
     }.
 orders-being-read = The orders are being read.
 orders-not-read = The orders could not be read.
-orders-empty = An order is a list of knots for one customer, or along one stick, with what to buy for it. Press N to begin one.
+orders-empty = An order is a list of knots for one customer, or along one stick, with what to buy for it. Press next to begin one.
 orders-no-place = There is no folder that orders could be kept in: put right what was told of it at the start, then start the program again.
 order-keys-list = N begins an order, next opens the one in turn, B on its page ties from it.
 order-keys-order = Next changes a line or opens a piece, A adds a piece, B ties the next one.

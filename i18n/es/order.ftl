@@ -128,7 +128,7 @@ orders-heading = { $orders ->
     }.
 orders-being-read = Se están leyendo los encargos.
 orders-not-read = No se han podido leer los encargos.
-orders-empty = Un encargo es una lista de nudos para un cliente o en un palo, con lo que hay que comprar. Pulsa N para empezar uno.
+orders-empty = Un encargo es una lista de nudos para un cliente o en un palo, con lo que hay que comprar. Pulsa siguiente para empezar uno.
 orders-no-place = No hay carpeta donde guardar los encargos: arregla lo que se dijo de ella al empezar y vuelve a abrir el programa.
 order-keys-list = N empieza un encargo, siguiente abre el que toca, B en su página teje de él.
 order-keys-order = Siguiente cambia una línea o abre una pieza, A añade una pieza, B teje la que sigue.

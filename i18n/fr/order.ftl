@@ -132,7 +132,7 @@ orders-heading = { $orders ->
     }.
 orders-being-read = Lecture des commandes.
 orders-not-read = Les commandes n’ont pas pu être lues.
-orders-empty = Une commande est une liste de nœuds pour un client ou le long d’un bâton, avec ce qu’il faut acheter. Appuyez sur N pour en commencer une.
+orders-empty = Une commande est une liste de nœuds pour un client ou le long d’un bâton, avec ce qu’il faut acheter. Appuyez sur suivant pour en commencer une.
 orders-no-place = Aucun dossier ne peut garder les commandes : corrigez ce qui en a été dit au départ, puis relancez le programme.
 order-keys-list = N commence une commande, suivant ouvre celle qui est à son tour, B sur sa page en fait un nœud.
 order-keys-order = Suivant change une ligne ou ouvre une pièce, A ajoute une pièce, B fait la suivante.

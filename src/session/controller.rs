@@ -78,6 +78,11 @@ pub struct Session {
 }
 
 impl Session {
+    /// Whether the tie is held.
+    pub const fn is_paused(&self) -> bool {
+        self.notices.is_paused()
+    }
+
     /// A session with nothing in hand.
     pub fn new(mut words: Words, settings: Settings, wishes: Wishes) -> Self {
         let detail = wishes.detail.unwrap_or(settings.verbosity.detail);

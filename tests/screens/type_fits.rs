@@ -264,6 +264,32 @@ fn is_whole(screen: &mut Simulator<'_, Message>, id: &'static str) -> bool {
 }
 
 #[test]
+fn every_way_out_of_what_is_wrong_is_whole_in_every_window() {
+    for tag in tags() {
+        let folder = TempDir::new().unwrap();
+        let plan = Plan::read("5", "7", "1", "1").unwrap();
+        let settings = Settings::default();
+        let mut hands = Hands::open_in(words(&tag), folder.path(), Some(plan), settings);
+        let mut at = 0;
+        go_on(&mut hands, &mut at, 12);
+        hands.press(Key::Character("w".into()));
+        let shown = hands.session().page().unwrap().shown;
+        for (width, height) in SIZES {
+            let mut screen = hands.screen(Size::new(width, height));
+            let heart = screen.find(selector::id("stage-heart")).unwrap().bounds();
+            for note in &shown.notes {
+                let (_, way) = note.split_once(':').unwrap();
+                let place = screen.find(way.trim_start()).unwrap().bounds();
+                assert!(
+                    place.y + place.height <= heart.y + heart.height + 0.5,
+                    "{tag} {width} × {height}: {way} at {place:?} in {heart:?}"
+                );
+            }
+        }
+    }
+}
+
+#[test]
 fn the_first_tie_and_the_way_past_it_are_whole_in_the_smallest_window() {
     for tag in tags() {
         let folder = TempDir::new().unwrap();

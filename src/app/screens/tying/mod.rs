@@ -169,7 +169,9 @@ impl ScreenPage for State {
 
     fn keys(&self, context: &Context) -> Vec<KeyHint> {
         let now = context.session.walk().map_or(Keys::Steps, Walk::keys);
+        let is_paused = context.session.is_paused();
         let (next, back, wrong) = match now {
+            _ if is_paused => ("paused-way", "key-back", "key-wrong"),
             Keys::Steps | Keys::Done => ("key-next", "key-back", "key-wrong"),
             Keys::PieceDone => ("key-next-piece", "key-back", "key-wrong"),
             Keys::Standing => ("key-yes", "key-no", "key-wrong"),
@@ -182,7 +184,7 @@ impl ScreenPage for State {
             Keys::Typing => ("key-that-is-it", "key-digit-away", "key-leave-as-is"),
             Keys::FaultFound => ("key-take-back", "key-another-place", "key-leave-as-is"),
         };
-        let next = if now == Keys::Done {
+        let next = if now == Keys::Done && !is_paused {
             // After the last step there is nothing to go on to but what was used.
             KeyHint::new(KeyGroup::Steps, "l", "key-write-log").at(BarSlot::Next)
         } else {

@@ -274,7 +274,7 @@ fn heart<'a, M: 'a>(
         heart = heart.push(plates(&shown.marks, texts, sizes.mark, width).align_x(Center));
     }
     if sizes.note > 0.0 && !ways.is_empty() {
-        heart = heart.push(ways_out(&shown.notes, ways, sizes.note));
+        heart = heart.push(ways_out(&shown.notes, ways, sizes));
     } else if sizes.note > 0.0 {
         for note in &shown.notes {
             heart = heart.push(text(note).size(sizes.note).style(theme::quiet).center());
@@ -285,13 +285,20 @@ fn heart<'a, M: 'a>(
     } else {
         container(heart).center(Fill)
     };
+    let heart = heart.id("stage-heart");
     layer((&shown.line, &shown.notes), heart)
 }
 
 /// Ways out of something, one below the other, each after its key, which its button has too.
-fn ways_out<'a, M: 'a>(notes: &'a [String], ways: &[Option<String>], size: f32) -> Element<'a, M> {
-    let mut keys = column![].spacing(size * type_fitting::HEART_GAP);
-    let mut told = column![].spacing(size * type_fitting::HEART_GAP);
+fn ways_out<'a, M: 'a>(
+    notes: &'a [String],
+    ways: &[Option<String>],
+    sizes: Sizes,
+) -> Element<'a, M> {
+    // As far apart as notes are, by which the sizes were found.
+    let (size, gap) = (sizes.note, sizes.mark * type_fitting::HEART_GAP);
+    let mut keys = column![].spacing(gap);
+    let mut told = column![].spacing(gap);
     for (note, cap) in notes.iter().zip(ways) {
         let way = note.split_once(':').filter(|_| cap.is_some());
         let way = way.map_or(note.as_str(), |(_, way)| way.trim_start());
