@@ -15,6 +15,7 @@ mod in_time;
 
 mod drawn;
 mod no_knocks;
+mod once;
 mod physics;
 
 use std::sync::atomic::{AtomicU64, Ordering};

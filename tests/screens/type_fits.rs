@@ -528,6 +528,24 @@ fn what_must_be_known_besides_leaves_the_picture_where_it_is() {
     }
 }
 
+#[test]
+fn what_a_lesson_tells_is_in_sight_where_the_words_leave_room() {
+    for tag in tags() {
+        let folder = TempDir::new().unwrap();
+        let settings = Settings::default();
+        let mut hands = Hands::open_in(words(&tag), folder.path(), None, settings);
+        hands.press(Key::Named(Named::Space));
+        let told = hands.session().page().unwrap().notices.pop().unwrap();
+        for (width, height) in [(1100.0, 760.0), (1366.0, 768.0), (1920.0, 1080.0)] {
+            let mut screen = hands.screen(Size::new(width, height));
+            let seen = screen.find(told.as_str()).unwrap().visible_bounds();
+            // Three rows and more.
+            let seen = seen.map_or(0.0, |seen| seen.height);
+            assert!(seen > 75.0, "{tag} {width} × {height}: {seen} of {told:?}");
+        }
+    }
+}
+
 /// Where there is no room for the names of all parts of the job, that of the part in hand is told.
 #[test]
 fn the_part_in_hand_has_its_name_where_the_strip_has_none() {

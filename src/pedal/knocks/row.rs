@@ -184,7 +184,10 @@ impl Row {
             && last.louder(onset).abs() <= tuning.same_level
             && last.unlike(onset) <= tuning.same_sound
             && !something_between
-            && last_quarter.is_some_and(|between| softer - between >= lull)
+            && last_quarter.is_some_and(|between| {
+                let quieter = softer - between;
+                quieter >= lull && row_lacks([last, onset], quieter, tuning) <= tuning.row_lacks
+            })
     }
 
     /// Whether an onset comes out of the ringing of a knock of a row.
@@ -223,9 +226,29 @@ fn is_clear(onset: &Onset, before: Option<&Onset>, tuning: &Tuning) -> bool {
 
 /// How much louder an onset would be over what the room seldom passes to be a knock by itself, in decibels.
 fn lacks_clearness(onset: &Onset, doubt: f32, tuning: &Tuning) -> f32 {
+    tuning.over_ceiling + swing(onset, tuning) + doubt - onset.over_ceiling
+}
+
+/// How much more is asked where the background swings, in decibels.
+fn swing(onset: &Onset, tuning: &Tuning) -> f32 {
     let apart = onset.over_floor - onset.over_ceiling;
-    let swing = ((apart - tuning.swing_from) * tuning.swing_by).clamp(0.0, tuning.swing);
-    tuning.over_ceiling + swing + doubt - onset.over_ceiling
+    ((apart - tuning.swing_from) * tuning.swing_by).clamp(0.0, tuning.swing)
+}
+
+/// How much two onsets, between which it is so much quieter, lack in all to be knocks of one row, in decibels.
+fn row_lacks(pair: [&Onset; 2], quieter: f32, tuning: &Tuning) -> f32 {
+    let least = |of: fn(&Onset) -> f32| of(pair[0]).min(of(pair[1]));
+    let over_floor = least(|onset| onset.over_floor);
+    let stands_out = tuning.row_stands_out.min(0.5 * over_floor);
+    let rises = (stands_out - least(|onset| onset.rise)).max(0.0);
+    let lulls = (stands_out - quieter).max(0.0);
+    let falls = if over_floor > tuning.clear {
+        (tuning.row_falls - least(|onset| onset.fall + onset.dullness)).max(0.0)
+    } else {
+        0.0
+    };
+    let swings = swing(pair[0], tuning).min(swing(pair[1], tuning));
+    rises + lulls + falls + swings
 }
 
 /// How much an onset lacks in its course to be a knock by itself, in decibels: a knock comes at once, and

@@ -128,6 +128,18 @@ pub struct Tuning {
     pub lull: f32,
     /// The least of [`Tuning::lull`].
     pub lull_least: f32,
+    /// What two knocks of a row may lack together, in decibels, of [`Tuning::row_stands_out`] and of
+    /// [`Tuning::row_falls`]; less by what [`Tuning::swing`] asks more, where something else sounds now and
+    /// then. The syllables of a slow voice, strings and drops lack a little of each.
+    pub row_lacks: f32,
+    /// By so much each knock of a row rises, and so much quieter it is between the two, or by half of what
+    /// the softer is over the floor if that is less: a knock is over long before the next one comes, a
+    /// syllable or a string goes on under it.
+    pub row_stands_out: f32,
+    /// Where it is clear of the room ([`Tuning::clear`]) the fall of each knock of a row and its dullness
+    /// come to so much together: what is bright for a knuckle must be over the sooner, as a clap is. Strings
+    /// and vowels are bright and ring on.
+    pub row_falls: f32,
     /// An onset that is outdone by this soon after is the beginning of a word, and a knock may come
     /// on its heels; one that is not, or by less, is over before the next is looked for.
     pub outdone: f32,
@@ -187,6 +199,9 @@ impl Default for Tuning {
             same_sound: 6.1,
             lull: 6.0,
             lull_least: 3.5,
+            row_lacks: 9.0,
+            row_stands_out: 13.0,
+            row_falls: 24.0,
             outdone: -8.0,
             as_loud: 12.0,
             busy: 3,

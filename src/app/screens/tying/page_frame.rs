@@ -255,7 +255,7 @@ pub(super) fn best(
         let heart = Size::new(space.width, (space.height - foot).max(0.0));
         let sizes = Sizes::of(texts, heart);
         if is_good(sizes, texts) {
-            return (frame, sizes);
+            return roomier(frame, sizes, texts, edge, space);
         }
         if sizes.fits && sizes.line >= texts.good_line() {
             large = large.or(Some((frame, sizes)));
@@ -270,6 +270,28 @@ pub(super) fn best(
         (PageFrame::ALL[PageFrame::ALL.len() - 1], sizes)
     };
     large.or(fitting).or(last).unwrap_or_else(usual)
+}
+
+/// The same with more of what must be known, as far as the words of the step have room to spare for it.
+fn roomier(
+    mut frame: PageFrame,
+    mut sizes: Sizes,
+    texts: &mut Texts,
+    edge: &mut EdgeTexts,
+    space: Size,
+) -> (PageFrame, Sizes) {
+    while edge.is_cut_off(frame, space.width) {
+        let most = frame.most + 1.5 * theme::SMALL;
+        let more = PageFrame { most, ..frame };
+        let foot = edge.feet_height(more, space.width);
+        let heart = Size::new(space.width, (space.height - foot).max(0.0));
+        let given = Sizes::of(texts, heart);
+        if !is_good(given, texts) {
+            break;
+        }
+        (frame, sizes) = (more, given);
+    }
+    (frame, sizes)
 }
 
 #[cfg(test)]
