@@ -97,7 +97,7 @@ wrong-show-note = { $can-take-back ->
        *[no] No hay nada que deshacer
     }
 wrong-show-note-find = Atrás: buscar mi sitio
-wrong-show-note-elsewhere = H: el fallo está en otra parte
+wrong-show-note-elsewhere = H: está en otra parte
 wrong-show-note-leave = W: dejarlo como está
 
 # Taking a leg out again; the sentences of a step follow one another: this one, one for each

@@ -114,7 +114,7 @@ const CASES: [Case; 20] = [
         itself: &[
             "No orders yet.",
             "An order is a list of knots",
-            "Press N to begin one.",
+            "Press next to begin one.",
         ],
         keys: &["N:", "Escape: leave."],
     },

@@ -274,7 +274,7 @@ fn heart<'a, M: 'a>(
         heart = heart.push(plates(&shown.marks, texts, sizes.mark, width).align_x(Center));
     }
     if sizes.note > 0.0 && !ways.is_empty() {
-        heart = heart.push(ways_out(&shown.notes, ways, sizes));
+        heart = heart.push(ways_out(&shown.notes, ways, sizes, width));
     } else if sizes.note > 0.0 {
         for note in &shown.notes {
             heart = heart.push(text(note).size(sizes.note).style(theme::quiet).center());
@@ -289,25 +289,39 @@ fn heart<'a, M: 'a>(
     layer((&shown.line, &shown.notes), heart)
 }
 
-/// Ways out of something, one below the other, each after its key, which its button has too.
+/// Ways out of something, one below the other, each after its key, which its button has too, and each in one
+/// row.
 fn ways_out<'a, M: 'a>(
     notes: &'a [String],
     ways: &[Option<String>],
     sizes: Sizes,
+    width: f32,
 ) -> Element<'a, M> {
-    // As far apart as notes are, by which the sizes were found.
-    let (size, gap) = (sizes.note, sizes.mark * type_fitting::HEART_GAP);
-    let mut keys = column![].spacing(gap);
-    let mut told = column![].spacing(gap);
-    for (note, cap) in notes.iter().zip(ways) {
+    let rows = notes.iter().zip(ways).map(|(note, cap)| {
         let way = note.split_once(':').filter(|_| cap.is_some());
         let way = way.map_or(note.as_str(), |(_, way)| way.trim_start());
+        (way, cap.clone())
+    });
+    let rows: Vec<(&str, Option<String>)> = rows.collect();
+    let ems = |text: &str| TextMetrics::new(text, theme::FACE).ems();
+    let told = rows.iter().map(|(way, _)| ems(way)).fold(0.0, f32::max);
+    let caps = rows.iter().filter_map(|(_, cap)| cap.as_deref());
+    let caps = WAY_CAP * caps.map(ems).fold(0.0, f32::max);
+    let one_row = (width - WAY_ROOM).max(0.0) / (told + caps + WAY_GAP);
+    let size = sizes.note.min(one_row);
+    // As far apart as notes are, by which the sizes were found.
+    let gap = sizes.mark * type_fitting::HEART_GAP;
+    let mut keys = column![].spacing(gap);
+    let mut told = column![].spacing(gap);
+    for (way, cap) in rows {
         let row = size * 1.3;
         told = told.push(container(text(way).size(size)).center_y(row));
-        let cap = cap.clone().map(|cap| key_bar::keycap_of(cap, size * 0.8));
+        let cap = cap.map(|cap| key_bar::keycap_of(cap, size * WAY_CAP));
         keys = keys.push(container(column![].push(cap)).center_y(row));
     }
-    row![keys.align_x(Center), told].spacing(size * 0.6).into()
+    row![keys.align_x(Center), told]
+        .spacing(size * WAY_GAP)
+        .into()
 }
 
 /// The things of a page, each above its notes, at these sizes.
@@ -381,5 +395,9 @@ const PADDING: f32 = 16.0;
 const NAMES_GAP: f32 = 20.0;
 /// The largest type of a word that comes over the stage with its keys.
 const LARGEST_WORD: f32 = 112.0;
+/// The key of a way out and the gap beside it, in sizes of its words; and the sides of the key.
+const WAY_CAP: f32 = 0.8;
+const WAY_GAP: f32 = 0.6;
+const WAY_ROOM: f32 = 24.0;
 /// The largest type of what comes over the stage.
 const LARGEST_ANSWER: f32 = 64.0;
