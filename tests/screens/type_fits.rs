@@ -535,7 +535,7 @@ fn what_a_lesson_tells_is_in_sight_where_the_words_leave_room() {
         let settings = Settings::default();
         let mut hands = Hands::open_in(words(&tag), folder.path(), None, settings);
         hands.press(Key::Named(Named::Space));
-        let told = hands.session().page().unwrap().notices.pop().unwrap();
+        let told = hands.session().page().unwrap().answer.unwrap();
         for (width, height) in [(1100.0, 760.0), (1366.0, 768.0), (1920.0, 1080.0)] {
             let mut screen = hands.screen(Size::new(width, height));
             let seen = screen.find(told.as_str()).unwrap().visible_bounds();
