@@ -124,6 +124,7 @@ key-keep-voice = die vorige lassen
 key-done = fertig
 key-leave-unchanged = alles lassen, wie es war
 key-how-loud = wie laut es ist
+key-switch-on = einschalten
 
 ## The window
 

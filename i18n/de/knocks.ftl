@@ -2,7 +2,9 @@
 
 knocks-heading = Klopfen auf die Werkbank
 knocks-try = Leg das Mikrofon auf die Werkbank und klopf zweimal, so wie später beim Knüpfen. Klopf mit leerer Hand, nie mit Klinge oder Nadel darin. Jedes erkannte Klopfen wird hier gezeigt und gesagt; sonst bewirkt es hier nichts.
-knocks-off = Klopfen ist ausgeschaltet, also hört kein Mikrofon zu. Schalte es in den Einstellungen eine Zeile darüber ein, und komm wieder.
+knocks-off = Klopfen ist ausgeschaltet, also hört kein Mikrofon zu. Weiter schaltet es ein. Nichts wird aufgenommen oder behalten.
+# Said when they are switched on there.
+knocks-on = Klopfen ist eingeschaltet: Ein Mikrofon hört zu. Nichts wird aufgenommen oder behalten; nur wann und wie laut geklopft wurde, geht weiter.
 
 # Wie laut es jetzt ist. $under: um wie viele Dezibel das unter dem Lautesten liegt.
 knocks-level = Lautstärke jetzt: { $under ->

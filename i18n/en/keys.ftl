@@ -125,6 +125,7 @@ key-keep-voice = keep the one before
 key-done = done
 key-leave-unchanged = leave all as it was
 key-how-loud = how loud it is
+key-switch-on = switch them on
 
 ## The window
 

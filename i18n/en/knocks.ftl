@@ -2,7 +2,9 @@
 
 knocks-heading = Knocks on the bench
 knocks-try = Lay the microphone on the bench and knock twice, as you will while you tie. Knock with an empty hand, never with a blade or needle in it. Each row that was taken is shown and said here; knocks do nothing else.
-knocks-off = Knocks are switched off, so no microphone is listened to. Switch them on in the settings, on the line above, and come back.
+knocks-off = Knocks are switched off, so no microphone is listened to. Next switches them on. Nothing is recorded or kept.
+# Said when they are switched on there.
+knocks-on = Knocks are switched on: a microphone listens for them. Nothing is recorded or kept; only when a knock came and how loud it was is passed on.
 
 # How loud it is now. $under: by how many decibels that is under the loudest.
 # Example: How loud it is now: 41 decibels under the loudest that the microphone can hear.

@@ -124,6 +124,7 @@ key-keep-voice = dejar la de antes
 key-done = listo
 key-leave-unchanged = dejar todo como estaba
 key-how-loud = cuánto se oye
+key-switch-on = activarlos
 
 ## The window
 

@@ -2,7 +2,9 @@
 
 knocks-heading = Golpes en el banco
 knocks-try = Pon el micrófono sobre el banco y da dos golpes, como harás al anudar. Golpea con la mano vacía, nunca con una cuchilla o aguja en ella. Aquí se muestra y se dice cada serie reconocida; aquí los golpes no hacen nada más.
-knocks-off = Los golpes están desactivados, así que no escucha ningún micrófono. Actívalos en los ajustes, una línea más arriba, y vuelve.
+knocks-off = Los golpes están desactivados, así que no escucha ningún micrófono. Siguiente los activa. Nada se graba ni se guarda.
+# Said when they are switched on there.
+knocks-on = Los golpes están activados: un micrófono escucha. Nada se graba ni se guarda; solo sale de él cuándo hubo un golpe y con qué fuerza sonó.
 
 # Cuánto se oye ahora. $under: cuántos decibelios está por debajo de lo más fuerte.
 knocks-level = Cuánto se oye ahora: { $under ->

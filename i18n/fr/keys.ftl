@@ -124,6 +124,7 @@ key-keep-voice = garder celle d’avant
 key-done = terminé
 key-leave-unchanged = tout laisser comme avant
 key-how-loud = niveau du son
+key-switch-on = les activer
 
 ## The window
 

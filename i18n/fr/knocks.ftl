@@ -2,7 +2,9 @@
 
 knocks-heading = Coups sur l’établi
 knocks-try = Posez le micro sur l’établi et frappez deux coups, comme vous le ferez en nouant. Frappez la main vide, jamais avec une lame ou une aiguille. Chaque série reconnue est montrée et dite ici ; les coups ne font rien d’autre ici.
-knocks-off = Les coups sont désactivés : aucun micro n’écoute. Activez-les dans les réglages, une ligne plus haut, et revenez.
+knocks-off = Les coups sont désactivés : aucun micro n’écoute. Suivant les active. Rien n’est enregistré ni gardé.
+# Said when they are switched on there.
+knocks-on = Les coups sont activés : un micro écoute. Rien n’est enregistré ni gardé ; il n’en sort que le moment et la force de chaque coup.
 
 # Le niveau du son en ce moment. $under : de combien de décibels il est sous le plus fort.
 knocks-level = Niveau du son en ce moment : { $under ->

@@ -1,6 +1,8 @@
 //! Trying what is taken for a knock: to find where the microphone should lie.
 
+use super::controller::Session;
 use crate::pedal::{EarNews, Knock};
+use crate::settings::Settings;
 use crate::words::{Sentence, Spoken, Words};
 
 /// How many rows are remembered.
@@ -115,6 +117,18 @@ impl KnockTrial {
             "knocks-off"
         };
         words.notice(how, &[])
+    }
+
+    /// Has a microphone listened to from now on, and gives what is said then: first what is done with the
+    /// sound.
+    pub fn switch_on(&mut self, session: &mut Session) -> Spoken {
+        session.set(Settings {
+            knocks: true,
+            ..session.settings().clone()
+        });
+        *self = Self::new(true);
+        let words = session.words();
+        Spoken::from(words.notice("knocks-on", &[])).then(&self.say_opening(words))
     }
 
     /// What is said when the trial begins.

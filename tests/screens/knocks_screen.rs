@@ -98,6 +98,28 @@ fn knocks_are_switched_on_tried_and_say_what_is_done_with_the_sound() {
 }
 
 #[test]
+fn where_they_are_off_they_are_switched_on_where_they_are_tried() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = Hands::open(folder.path(), None);
+    settings_at(&mut hands, Setting::TryKnocks);
+    hands.press(named(Named::Enter));
+    assert!(hands.sees("switch them on"));
+    assert!(!hands.sees("how loud it is"));
+    hands.press(named(Named::Space));
+    assert!(hands.settings().knocks);
+    let said = hands.last_said();
+    let (first, how) = said.split_once(" Lay the microphone").unwrap();
+    assert!(first.contains("Nothing is recorded or kept"), "{said}");
+    assert!(how.starts_with(" on the bench"), "{said}");
+    assert!(hands.sees("how loud it is"));
+    assert!(!hands.sees("switch them on"));
+    // Where they are on next does nothing: knocks are tried.
+    let spoken = hands.said().len();
+    hands.press(named(Named::Space));
+    assert_eq!(hands.said().len(), spoken);
+}
+
+#[test]
 fn a_microphone_that_is_missing_is_told_once_and_when_it_is_back() {
     let folder = TempDir::new().unwrap();
     let mut hands = Hands::open(folder.path(), Some(plan()));

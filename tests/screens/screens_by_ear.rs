@@ -171,8 +171,8 @@ const CASES: [Case; 20] = [
     Case {
         screen: "Knocks",
         way: &["t", "Down", "Down", "Enter"],
-        itself: &["Knocks are switched off"],
-        keys: &["H: how loud it is.", "R: again.", "Escape: leave."],
+        itself: &["Knocks are switched off", "Next switches them on"],
+        keys: &["Space bar: switch them on.", "R: again.", "Escape: leave."],
     },
     Case {
         screen: "Knocks",

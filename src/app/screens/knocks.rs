@@ -50,6 +50,11 @@ impl ScreenPage for State {
                 context.say(&self.trial.say_where(context.words()));
                 Next::default()
             }
+            Some(Intent::Next) if !self.trial.is_on() => {
+                let said = self.trial.switch_on(&mut context.session);
+                context.say(&said);
+                Next::default()
+            }
             _ => Next::default(),
         }
     }
@@ -100,14 +105,16 @@ impl ScreenPage for State {
         page.push(tried.spacing(24)).into()
     }
 
+    /// Nothing is loud where nothing is listened to.
     fn keys(&self, _: &Context) -> Vec<KeyHint> {
-        vec![
+        let first = if self.trial.is_on() {
             KeyHint::here("h", "key-how-loud")
                 .meaning(Intent::Where)
-                .at(BarSlot::Where),
-            KeyHint::again(),
-            KeyHint::leave("key-leave"),
-        ]
+                .at(BarSlot::Where)
+        } else {
+            KeyHint::next("key-switch-on")
+        };
+        vec![first, KeyHint::again(), KeyHint::leave("key-leave")]
     }
 
     fn close(self, context: &mut Context) {

@@ -118,6 +118,7 @@ impl Overlay {
             Self::Knocks(trial) => match intent {
                 Some(Intent::Leave) => Told::then(Then::Settings),
                 Some(Intent::Again | Intent::Where) => Told::line(trial.say(session.words())),
+                Some(Intent::Next) if !trial.is_on() => Told::line(trial.switch_on(session)),
                 _ => Told::default(),
             },
             // Learning takes inputs, before they are made into presses.
