@@ -208,14 +208,14 @@ log-offer-say = C’était la dernière étape. Appuyez sur L pour noter ce qui 
 
 log-heading = Ce qui a vraiment servi
 log-say = Ce qui a vraiment servi. Tabulation va de champ en champ ; ce que vous laissez vide n’est pas compté. Entrée garde le tout.
-log-cord-name = Cordon, comme vous l’appelez
+log-cord-name = Nom du cordon
 log-cord = Diamètre du cordon
 log-cut = Cordon coupé, en tout
 log-left-over = Cordon restant, en tout
-log-around = Diamètre de l’objet qui porte le nœud
+log-around = Diamètre de l’objet
 log-width = Largeur finie
 log-drawn = Serrage
-log-drawn-tight = aussi serré que possible
+log-drawn-tight = serré à fond
 log-drawn-open = laissé ouvert
 log-minutes = Minutes de travail
 log-note = Note
@@ -227,11 +227,11 @@ log-kept = Gardé.
 # Said when a field gets the focus. $field: as the labels above. $value: what stands in it, or
 # none.
 log-field-say = { $field ->
-        [cord-name] Cordon, comme vous l’appelez
+        [cord-name] Nom du cordon
         [cord] Diamètre du cordon
         [cut] Cordon coupé, en tout
         [left-over] Cordon restant, en tout
-        [around] Diamètre de l’objet qui porte le nœud
+        [around] Diamètre de l’objet
         [width] Largeur finie
         [drawn-tight] Aussi serré que possible
         [drawn-open] Laissé ouvert

@@ -9,11 +9,12 @@ use std::mem::discriminant;
 use hands::Hands;
 use iced::keyboard::Key;
 use iced::keyboard::key::Named;
+use iced::widget::Id;
 use iced::{Rectangle, Size};
 use iced_test::{Simulator, selector};
 use marlinspeak::app::Message;
 use marlinspeak::guide::{AtOnce, Plan, Script, SetupField};
-use marlinspeak::session::Event;
+use marlinspeak::session::{Event, Keys};
 use marlinspeak::settings::Settings;
 use marlinspeak::voice::{VoiceError, VoiceEvent};
 use marlinspeak::words::{Shown, Words};
@@ -171,11 +172,14 @@ fn a_window_of_no_size_at_all_is_no_fault() {
 
 const SMALLEST: Size = Size::new(800.0, 480.0);
 
+/// English with two fifths more letters, as translations have at the most.
+const LONGER: &str = "en-XA";
+
 /// Every language, and English made two fifths longer.
 fn tags() -> Vec<String> {
     let known = Words::known();
     let known = known.iter().map(ToString::to_string);
-    known.chain(["en-XA".to_owned()]).collect()
+    known.chain([LONGER.to_owned()]).collect()
 }
 
 fn words(tag: &str) -> Words {
@@ -253,8 +257,8 @@ fn every_screen_fits_the_smallest_window_in_every_language() {
 }
 
 /// Whether a widget is in sight, all of it.
-fn is_whole(screen: &mut Simulator<'_, Message>, id: &'static str) -> bool {
-    let Ok(found) = screen.find(selector::id(id)) else {
+fn is_whole(screen: &mut Simulator<'_, Message>, id: impl Into<Id>) -> bool {
+    let Ok(found) = screen.find(selector::id(id.into())) else {
         return false;
     };
     let (place, seen) = (found.bounds(), found.visible_bounds());
@@ -300,6 +304,52 @@ fn the_first_tie_and_the_way_past_it_are_whole_in_the_smallest_window() {
             for button in ["first-begin", "first-past"] {
                 assert!(is_whole(&mut screen, button), "{tag} {width} {button}");
             }
+            // Words of two fifths more letters are scrolled where it is low.
+            let needs = words(&tag).plainly("first-start-needs", &[]);
+            let size = Size::new(width, height);
+            let is_told = in_sight(&mut screen, size, &needs).is_some();
+            assert!(
+                is_told || tag == LONGER,
+                "{tag} {width} × {height}: {needs}"
+            );
+        }
+    }
+}
+
+#[test]
+fn what_a_field_of_the_log_takes_is_in_sight_in_the_smallest_window() {
+    for tag in tags() {
+        let folder = TempDir::new().unwrap();
+        let plan = Plan::read("3", "2", "1", "1").unwrap();
+        let settings = Settings::default();
+        let mut hands = Hands::open_in(words(&tag), folder.path(), Some(plan), settings);
+        while hands.session().page().unwrap().keys != Keys::Done {
+            hands.press(Key::Named(Named::Space));
+        }
+        hands.press(Key::Character("l".into()));
+        let hint = words(&tag).plainly("log-hint", &[]);
+        let mut screen = hands.screen(SMALLEST);
+        // A form of two fifths more letters is scrolled.
+        let is_told = in_sight(&mut screen, SMALLEST, &hint).is_some();
+        assert!(is_told || tag == LONGER, "{tag}");
+    }
+}
+
+#[test]
+fn all_keys_of_a_step_are_whole_in_a_window_of_usual_size() {
+    let keys = ["CtrlQ", "F12", "F11", "f", "]", "t", "p", "j", "Escape"];
+    for tag in tags() {
+        let folder = TempDir::new().unwrap();
+        let plan = Plan::read("5", "7", "1", "1").unwrap();
+        let settings = Settings::default();
+        let mut hands = Hands::open_in(words(&tag), folder.path(), Some(plan), settings);
+        hands.press(Key::Named(Named::F1));
+        for (width, height) in [(1100.0, 760.0), (1366.0, 768.0), (1920.0, 1080.0)] {
+            let mut screen = hands.screen(Size::new(width, height));
+            for key in keys {
+                let is_whole = is_whole(&mut screen, format!("sheet {key}"));
+                assert!(is_whole, "{tag} {width} × {height}: {key}");
+            }
         }
     }
 }
@@ -334,7 +384,7 @@ fn no_tie_that_waits_is_cut_on_the_first_screen() {
                 .filter(|place| screen.find(selector::id(*place)).is_ok())
                 .collect();
             for place in &shown {
-                assert!(is_whole(&mut screen, place), "{tag} {size:?} {place}");
+                assert!(is_whole(&mut screen, *place), "{tag} {size:?} {place}");
             }
             // Those that have no room are counted.
             let more = words(&tag).ties_on_shelf(7 - shown.len());

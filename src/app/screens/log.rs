@@ -158,16 +158,22 @@ impl ScreenPage for State {
         let form = responsive(move |room| {
             let is_low = room.height < LOW && room.width >= WIDE;
             let (beside, gap) = if is_low { (3, 4) } else { (2, 12) };
+            let hint = |size: f32| widgets::quiet(words.plainly("log-hint", &[]), size);
             // Room for the bar that scrolls it.
             let mut form = column![].spacing(gap).padding(Padding::ZERO.right(18));
             for fields in FIELDS.chunks(beside) {
-                // The last one has all of the width that is left.
+                // The last one has all of the width that is left, but where it is low: there it leaves room
+                // for what is allowed.
+                let beside = (is_low && fields.len() < beside).then(|| {
+                    let hint = container(hint(LOW_LABEL)).width(Fill);
+                    hint.padding(Padding::ZERO.top(LOW_LABEL))
+                });
                 let fields = fields.iter();
                 let fields = fields.map(|field| self.field(*field, is_low, words));
-                form = form.push(row(fields).spacing(20));
+                form = form.push(row(fields).push(beside).spacing(20));
             }
-            let hint = widgets::quiet(words.plainly("log-hint", &[]), theme::SMALL);
-            scrollable(form.push(hint))
+            let below = (!is_low).then(|| hint(theme::SMALL));
+            scrollable(form.push(below))
                 .id(FORM)
                 .width(Fill)
                 .height(Fill)

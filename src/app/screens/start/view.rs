@@ -31,6 +31,12 @@ const WAY_ENDS: f32 = 11.0;
 const WAY_SIDES: f32 = 12.0;
 /// Round the letters on the key of a way, and from it to what stands beside it.
 const KEY_AND_GAP: f32 = 24.0;
+/// The largest type of the very first start beside its picture; its heading and its gaps in that, and where
+/// that is too much; and the height of its two buttons.
+const WELCOME: f32 = 31.0;
+const WELCOME_SHARES: [f32; 2] = [1.5, 0.6];
+const CLOSE_SHARES: [f32; 2] = [1.05, 0.42];
+const WELCOME_BUTTONS: f32 = 108.0;
 /// Others that wait, above a picture.
 const OTHERS_ABOVE: f32 = 330.0;
 
@@ -61,14 +67,15 @@ impl State {
     }
 
     /// The first tie, with one way to begin it and a quiet way past it: both are in sight, however long
-    /// what stands above them is.
+    /// what stands above them is. What this is has to be read in five seconds: it is as large as the room
+    /// lets it be, but for a picture below it.
     fn welcome<'a>(height: Length, room: Size, words: &Words) -> Element<'a, Message> {
-        let is_low = room.height < LOW;
-        let [large, small, spacing] = if is_low {
-            [20.0, theme::SMALL, 8.0]
-        } else {
-            [theme::HEADING, theme::BODY, 16.0]
-        };
+        let [heading, what, needs] = [
+            "first-start-heading",
+            "first-start-what",
+            "first-start-needs",
+        ]
+        .map(|part| words.plainly(part, &[]));
         let begin = widgets::first_tie(Message::First, words);
         let past = row![
             keycap("Tab".to_owned()),
@@ -78,17 +85,38 @@ impl State {
             .padding([9, 20])
             .style(theme::pressable(false))
             .on_press(Message::Way(Way::Form));
-        let heading = text(words.plainly("first-start-heading", &[])).size(large);
+        let mut bold = TextMetrics::new(&heading, theme::BOLD);
+        let mut plain = [&what, &needs].map(|text| TextMetrics::new(text, theme::FACE));
+        let mut fits = |size: f32, [heading, gap]: [f32; 2]| {
+            let plain = plain.iter_mut();
+            let plain: f32 = plain.map(|text| text.at(size, room.width).height).sum();
+            let heading = bold.at(size * heading, room.width).height;
+            heading + plain + 4.0 * size * gap + WELCOME_BUTTONS <= room.height
+        };
+        let most = if height == Fill { WELCOME } else { theme::BODY };
+        let mut size = most;
+        while size > theme::SMALL && !fits(size, WELCOME_SHARES) {
+            size *= 0.96;
+        }
+        let size = size.max(theme::SMALL);
+        let shares = if fits(size, WELCOME_SHARES) {
+            WELCOME_SHARES
+        } else {
+            CLOSE_SHARES
+        };
+        let [of_heading, gap] = shares;
+        let spacing = size * gap;
         let told = column![
-            heading.font(theme::BOLD),
-            text(words.plainly("first-start-what", &[])).size(small),
-            text(words.plainly("first-start-needs", &[])).size(small),
+            text(heading).size(size * of_heading).font(theme::BOLD),
+            text(what).size(size),
+            text(needs).size(size),
         ];
+        let has_room = fits(size, shares);
         let told = scrollable(told.spacing(spacing))
             .spacing(8)
             .width(Fill)
             // Where there is room the buttons follow what is told.
-            .height(if is_low { height } else { Shrink });
+            .height(if has_room { Shrink } else { height });
         let buttons = column![
             container(begin).id("first-begin"),
             container(past).id("first-past"),
