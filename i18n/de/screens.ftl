@@ -98,6 +98,17 @@ start-tie = { $leads } Parten, { $bights } Buchten{ $nested ->
        *[right] { "" }
     }
 
+# The same in its shortest form, by leads and bights.
+start-tie-short = { $leads } × { $bights }{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } ineinander
+    }{ $passes ->
+        [one] { "" }
+        [2] , doppelt
+        [3] , dreifach
+       *[other] , { $passes } Durchgänge
+    }
+
 # How a tie is told, beside it on the tying screen. $most: crossings at once, 0 for whole legs.
 # Example: normal, 4 auf einmal
 telling = { $detail ->
@@ -106,7 +117,8 @@ telling = { $detail ->
        *[plain] normal
     }, { $most ->
         [0] ganze Bahnen
-       *[other] { $most } auf einmal
+        [one] 1 Kreuzung auf einmal
+       *[other] { $most } Kreuzungen auf einmal
     }
 
 # Example: 7 von 24 Bahnen gelegt, zuletzt vor 3 Tagen
@@ -114,7 +126,7 @@ telling = { $detail ->
 start-tie-progress = { $laid } von { $legs } Bahnen gelegt, { $days ->
         [0] { $hours ->
             [0] { $minutes ->
-                [0] zuletzt heute
+                [0] zuletzt eben
                *[other] zuletzt vor { $minutes } min
             }
            *[other] zuletzt vor { $hours } h

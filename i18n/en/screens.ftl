@@ -101,15 +101,27 @@ start-tie = { $leads } lead { $bights } bight{ $nested ->
        *[right] { "" }
     }
 
+# The same in its shortest form, by leads and bights.
+start-tie-short = { $leads } × { $bights }{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } nested
+    }{ $passes ->
+        [one] { "" }
+        [2] , doubled
+        [3] , tripled
+       *[other] , { $passes } passes
+    }
+
 # How a tie is told, beside it on the tying screen. $most: crossings at once, 0 for whole legs.
-# Example: plain, 4 at once
+# Example: plain, 4 crossings at once
 telling = { $detail ->
         [brief] brief
         [teach] teach
        *[plain] plain
     }, { $most ->
         [0] whole legs
-       *[other] { $most } at once
+        [one] 1 crossing at once
+       *[other] { $most } crossings at once
     }
 
 # Example: 7 of 24 legs laid, last touched 3 days ago
@@ -117,7 +129,7 @@ telling = { $detail ->
 start-tie-progress = { $laid } of { $legs } legs laid, { $days ->
         [0] { $hours ->
             [0] { $minutes ->
-                [0] touched today
+                [0] touched just now
                *[other] touched { $minutes } min ago
             }
            *[other] touched { $hours } h ago

@@ -101,6 +101,17 @@ start-tie = { $leads } ramales y { $bights } senos{ $nested ->
        *[right] { "" }
     }
 
+# The same in its shortest form, by leads and bights.
+start-tie-short = { $leads } × { $bights }{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } anidados
+    }{ $passes ->
+        [one] { "" }
+        [2] , doble
+        [3] , triple
+       *[other] , { $passes } pasadas
+    }
+
 # How a tie is told, beside it on the tying screen. $most: crossings at once, 0 for whole legs.
 # Ejemplo: normal, 4 a la vez
 telling = { $detail ->
@@ -109,7 +120,8 @@ telling = { $detail ->
        *[plain] normal
     }, { $most ->
         [0] tramos enteros
-       *[other] { $most } a la vez
+        [one] 1 cruce a la vez
+       *[other] { $most } cruces a la vez
     }
 
 # Ejemplo: 7 de 24 tramos tendidos, última vez hace 3 días
@@ -117,7 +129,7 @@ telling = { $detail ->
 start-tie-progress = { $laid } de { $legs } tramos tendidos, última vez { $days ->
         [0] { $hours ->
             [0] { $minutes ->
-                [0] hoy
+                [0] ahora mismo
                *[other] hace { $minutes } min
             }
            *[other] hace { $hours } h

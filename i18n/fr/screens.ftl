@@ -98,6 +98,17 @@ start-tie = { $leads } brins, { $bights } ganses{ $nested ->
        *[right] { "" }
     }
 
+# The same in its shortest form, by leads and bights.
+start-tie-short = { $leads } × { $bights }{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } emboîtées
+    }{ $passes ->
+        [one] { "" }
+        [2] , doublé
+        [3] , triplé
+       *[other] , { $passes } passes
+    }
+
 # How a tie is told, beside it on the tying screen. $most: crossings at once, 0 for whole legs.
 # Exemple : normal, 4 à la fois
 telling = { $detail ->
@@ -106,7 +117,8 @@ telling = { $detail ->
        *[plain] normal
     }, { $most ->
         [0] trajets entiers
-       *[other] { $most } à la fois
+        [one] 1 croisement à la fois
+       *[other] { $most } croisements à la fois
     }
 
 # Exemple : 7 trajets posés sur 24, repris il y a 3 jours
@@ -118,7 +130,7 @@ start-tie-progress = { $laid ->
     } sur { $legs }, { $days ->
         [0] { $hours ->
             [0] { $minutes ->
-                [0] dernière fois aujourd’hui
+                [0] repris à l’instant
                *[other] dernière fois il y a { $minutes } min
             }
            *[other] dernière fois il y a { $hours } h

@@ -174,6 +174,20 @@ impl Session {
         rig.err().map(|error| self.words.rig_error(error))
     }
 
+    /// The tie in hand from its longest name to its shortest; of a batch first which piece it is.
+    fn named(&self, walk: &Walk) -> [String; 3] {
+        let plan = walk.script().plan();
+        let names = [
+            self.words.telling(plan, walk.script().at_once()),
+            self.words.tie_line(plan),
+            self.words.tie_in_short(plan),
+        ];
+        let batch = self.tie.as_ref().and_then(|tie| tie.tie().batch.as_ref());
+        let Some(batch) = batch else { return names };
+        let piece = self.words.piece_of_batch(batch);
+        names.map(|name| format!("{} · {name}", piece.shown()))
+    }
+
     /// Everything that is shown of the tie in hand.
     pub fn page(&self) -> Option<Page> {
         let walk = self.tie.as_ref()?.walk();
@@ -185,19 +199,7 @@ impl Session {
             pause: self.notices.pause(&self.words).map(String::from),
             answer: walk.answer().map(str::to_owned),
             is_whereabouts: walk.is_whereabouts(),
-            tie: {
-                let batch = self.tie.as_ref()?.tie().batch.as_ref();
-                let telling = self
-                    .words
-                    .telling(walk.script().plan(), walk.script().at_once());
-                match batch {
-                    Some(batch) => {
-                        let piece = self.words.piece_of_batch(batch);
-                        format!("{} · {telling}", piece.shown())
-                    }
-                    None => telling,
-                }
-            },
+            tie: self.named(walk),
             keys: walk.keys(),
             job: walk
                 .job()

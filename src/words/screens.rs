@@ -26,7 +26,17 @@ impl Words {
         self.text("start-tie", &args)
     }
 
-    /// A tie in one line, and how it is told: "5 lead 7 bight · plain, 4 at once".
+    /// A tie by its numbers, for where there is little room: "5 × 7, doubled".
+    pub fn tie_in_short(&self, plan: &Plan) -> String {
+        let mut args = fluent_args! {
+            "leads" => plan.knot().leads(), "bights" => plan.knot().bights(),
+            "passes" => plan.laying().passes(),
+        };
+        set_nested(&mut args, plan.knot().lattice());
+        self.text("start-tie-short", &args)
+    }
+
+    /// A tie in one line, and how it is told: "5 lead 7 bight · plain, 4 crossings at once".
     pub fn telling(&self, plan: &Plan, at_once: AtOnce) -> String {
         let args = fluent_args! {
             "detail" => self.detail().name(),

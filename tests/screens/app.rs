@@ -145,7 +145,7 @@ fn the_screen_shows_the_line_the_crossings_and_the_progress() {
         "OVER 1",
         "under 1",
         "Round top 6",
-        "5 lead 6 bight · plain, 4 at once",
+        "5 lead 6 bight · plain, 4 crossings at once",
     ] {
         assert!(hands.sees(text), "{text}");
     }
@@ -173,7 +173,7 @@ fn one_press_takes_up_the_newest_tie_where_it_was_left() {
         hands.last_said(),
         "A tie is waiting: 5 lead, 6 bight, 6 of 12 legs laid. Press the space bar to take it up, or tab for a new one. F1 tells you all the keys, here and on every screen."
     );
-    assert!(hands.sees("6 of 12 legs laid, touched today"));
+    assert!(hands.sees("6 of 12 legs laid, touched just now"));
     assert!(hands.sees("7 lead 4 bight"));
     hands.press(SPACE);
     assert_eq!(
@@ -224,7 +224,7 @@ fn leaving_shows_the_tie_just_left_as_the_one_to_take_up() {
     }
     let step = hands.last_said();
     hands.press(Key::Named(Named::Escape));
-    assert!(hands.sees("3 of 12 legs laid, touched today"));
+    assert!(hands.sees("3 of 12 legs laid, touched just now"));
     hands.press(SPACE);
     assert!(hands.last_said().ends_with(&step));
 }

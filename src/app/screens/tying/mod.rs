@@ -1,6 +1,7 @@
 //! The tying screen: the one line that matters, its crossings, and where the tyer is.
 
 mod job_strip;
+mod over_card;
 mod page_frame;
 mod second_view;
 mod view;
@@ -57,10 +58,10 @@ impl ScreenPage for State {
 
     /// What stands over the step goes: a pause ends, and the step is told.
     fn update(&mut self, Message::OverClicked: Message, context: &mut Context) -> Next<Message> {
-        let page = context.session.page();
-        let intent = match page.and_then(|page| page.pause) {
-            Some(_) => Intent::Pause,
-            None => Intent::Again,
+        let intent = if context.session.is_paused() {
+            Intent::Pause
+        } else {
+            Intent::Again
         };
         self.press(&Press::default(), Some(intent), context)
     }
@@ -137,7 +138,7 @@ impl ScreenPage for State {
         if self.is_whole(context) {
             return view::whole(shown, &self.picture, page);
         }
-        let is_paused = page.pause.is_some();
+        let is_paused = context.session.is_paused();
         let mut around = Around {
             ways: self.ways(walk.keys(), context),
             ..around(page, context.words())

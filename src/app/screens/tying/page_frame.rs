@@ -21,7 +21,7 @@ const KEPT: f32 = 76.0;
 /// What stands around the heart of the page.
 pub(super) struct Around {
     pub notices: Vec<String>,
-    pub tie: String,
+    pub tie: [String; 3],
     /// The key of each note, where the notes are ways out of something.
     pub ways: Vec<Option<String>>,
     /// A danger of this step.
@@ -164,16 +164,18 @@ impl PageFrame {
         usize::from(room.height < FULL)
     }
 
-    /// As much of the name of the tie as has room beside that of the phase: how it is told goes first, and the
-    /// name itself is cut short last. All of it stands in the title of the window too.
-    pub(super) fn tie_in_room(self, edge: &EdgeTexts, tie: &str, width: f32) -> Option<String> {
-        if !self.has_tie_line {
-            return None;
-        }
+    /// The longest name of the tie that has room beside that of the phase, if one has. The whole of it stands
+    /// in the title of the window too.
+    pub(super) fn tie_in_room<'a>(
+        self,
+        edge: &EdgeTexts,
+        names: &'a [String],
+        width: f32,
+    ) -> Option<&'a str> {
         let room = width - 50.0 - edge.phase.ems() * self.head;
-        shortened(tie, |text| {
-            TextMetrics::new(text, theme::FACE).ems() * theme::SMALL <= room
-        })
+        let fits = |name: &str| TextMetrics::new(name, theme::FACE).ems() * theme::SMALL <= room;
+        let mut names = names.iter().map(String::as_str);
+        names.find(|name| self.has_tie_line && fits(name))
     }
 
     /// The size of the name of the phase where it has one row of this width.
@@ -187,6 +189,13 @@ impl PageFrame {
         edge.phase.ems() * self.head + part + 50.0 <= width
     }
 
+    /// The sizes of the step in this space, in which what must be known stands below it.
+    fn sizes(self, texts: &mut Texts, edge: &mut EdgeTexts, space: Size) -> Sizes {
+        let foot = edge.feet_height(self, space.width);
+        let heart = Size::new(space.width, (space.height - foot).max(0.0));
+        Sizes::of(texts, heart)
+    }
+
     /// The height of the strip and of the names below it, in this width, with the space after them.
     fn head_height(self, edge: &mut EdgeTexts, width: f32) -> f32 {
         let names = edge
@@ -197,40 +206,6 @@ impl PageFrame {
         job_strip::height(self.has_strip_names) + HEAD_GAP + names + SPACING
     }
 }
-
-/// A name with how it is told after a dot, without that where it does not fit, and cut short where the name
-/// alone does not; nothing where hardly any of it would be left.
-fn shortened(tie: &str, fits: impl Fn(&str) -> bool) -> Option<String> {
-    if fits(tie) {
-        return Some(tie.to_owned());
-    }
-    let name = tie.rsplit_once(" · ").map_or(tie, |(name, _)| name);
-    if fits(name) {
-        return Some(name.to_owned());
-    }
-    let letters: Vec<char> = name.chars().collect();
-    let cut = |count: usize| {
-        let start: String = letters[..count].iter().collect();
-        format!("{}…", start.trim_end_matches([' ', ',', '·']))
-    };
-    // The longest that fits, by halving.
-    let (mut kept, mut beyond) = (LEAST_OF_A_NAME, letters.len());
-    if beyond <= kept || !fits(&cut(kept)) {
-        return None;
-    }
-    while beyond - kept > 1 {
-        let middle = usize::midpoint(kept, beyond);
-        if fits(&cut(middle)) {
-            kept = middle;
-        } else {
-            beyond = middle;
-        }
-    }
-    Some(cut(kept))
-}
-
-/// Fewer letters of a name than this tell nothing.
-const LEAST_OF_A_NAME: usize = 6;
 
 /// Whether the words of the step are as large as they should be, and all there.
 fn is_good(sizes: Sizes, texts: &Texts) -> bool {
@@ -251,9 +226,7 @@ pub(super) fn best(
         let height = (room.height - frame.head_height(edge, room.width)).max(0.0);
         let stage = Size::new(room.width, height);
         let space = place.map_or(stage, |place| place.left_of(stage));
-        let foot = edge.feet_height(frame, space.width);
-        let heart = Size::new(space.width, (space.height - foot).max(0.0));
-        let sizes = Sizes::of(texts, heart);
+        let sizes = frame.sizes(texts, edge, space);
         if is_good(sizes, texts) {
             return roomier(frame, sizes, texts, edge, space);
         }
@@ -283,9 +256,7 @@ fn roomier(
     while edge.is_cut_off(frame, space.width) {
         let most = frame.most + 1.5 * theme::SMALL;
         let more = PageFrame { most, ..frame };
-        let foot = edge.feet_height(more, space.width);
-        let heart = Size::new(space.width, (space.height - foot).max(0.0));
-        let given = Sizes::of(texts, heart);
+        let given = more.sizes(texts, edge, space);
         if !is_good(given, texts) {
             break;
         }
@@ -299,13 +270,30 @@ mod tests {
     use super::*;
 
     #[test]
-    fn how_a_tie_is_told_goes_before_its_name_is_cut_short() {
-        let tie = "5 lead 7 bight, doubled · plain, 4 at once";
-        let within = |room: usize| shortened(tie, |text| text.chars().count() <= room);
-        assert_eq!(within(42).as_deref(), Some(tie));
-        assert_eq!(within(41).as_deref(), Some("5 lead 7 bight, doubled"));
-        assert_eq!(within(22).as_deref(), Some("5 lead 7 bight, doubl…"));
-        assert_eq!(within(16).as_deref(), Some("5 lead 7 bight…"));
-        assert_eq!(within(5), None);
+    fn a_name_that_has_no_room_gives_way_to_a_shorter_one_that_is_whole() {
+        let letters = |text: &str| TextMetrics::new(text, theme::FACE);
+        let edge = EdgeTexts {
+            notices: Vec::new(),
+            phase: letters("Lead pass, leg 3 of 14"),
+            caution: None,
+            answer: None,
+        };
+        let names = [
+            "5 lead 7 bight, doubled · plain, 4 crossings at once",
+            "5 lead 7 bight, doubled",
+            "5 × 7, doubled",
+        ]
+        .map(str::to_owned);
+        let frame = PageFrame::ALL[0];
+        let beside = 50.0 + letters("Lead pass, leg 3 of 14").ems() * frame.head;
+        let room_for = |name: &str| beside + letters(name).ems() * theme::SMALL;
+        let within = |width: f32| frame.tie_in_room(&edge, &names, width);
+        for (nth, name) in names.iter().enumerate() {
+            assert_eq!(within(room_for(name) + 0.1), Some(name.as_str()));
+            let shorter = names.get(nth + 1).map(String::as_str);
+            assert_eq!(within(room_for(name) - 0.1), shorter);
+        }
+        // A frame without that line has none of them.
+        assert_eq!(PageFrame::ALL[3].tie_in_room(&edge, &names, 5000.0), None);
     }
 }

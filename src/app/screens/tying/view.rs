@@ -6,6 +6,7 @@ use iced::widget::{Column, column, container, responsive, row, scrollable, space
 use iced::{Center, Element, Fill, Padding, Size};
 
 use super::job_strip::{self, JobStrip};
+use super::over_card;
 use super::page_frame::{Around, EdgeTexts, FOOT_GAP, HEAD_GAP, PageFrame, SPACING, best};
 use crate::app::picture_view::{Claim, PictureView, Placement};
 use crate::app::text_layout::text_metrics::TextMetrics;
@@ -135,7 +136,7 @@ fn fit_page<'a, M: 'a>(
             names = names.push(space::horizontal()).push(part);
         }
     } else if let Some(tie) = frame.tie_in_room(&edge, &around.tie, room.width) {
-        let tie = text(tie).size(theme::SMALL).style(theme::quiet);
+        let tie = text(tie.to_owned()).size(theme::SMALL).style(theme::quiet);
         let tie = tie.wrapping(text::Wrapping::None);
         names = names.push(space::horizontal()).push(tie);
     }
@@ -173,41 +174,7 @@ fn words<'a, M: 'a>(
         return step;
     };
     // The step stands under it: what is asked for comes over it and goes again, and nothing moves.
-    let turned = (over.told.clone(), over.caps.clone(), over.way.clone());
-    let (told, caps, way) = turned.clone();
-    let card = responsive(move |room| {
-        let mut letters = TextMetrics::new(&told, theme::BOLD);
-        // Keys that go on have a row of their own below it, and a word above them is as large as it can be.
-        let [largest, rows] = if caps.is_empty() {
-            [(room.width / 14.0).clamp(theme::BODY, LARGEST_ANSWER), 0.0]
-        } else {
-            [LARGEST_WORD, 1.0]
-        };
-        let mut size = largest;
-        let fits = |letters: &mut TextMetrics, size: f32| {
-            let taken = letters.at(size, room.width - 60.0);
-            let is_narrow = rows <= 0.0 || letters.ems() * size <= room.width - 60.0;
-            is_narrow && taken.height + rows * size <= room.height - 50.0
-        };
-        while size > theme::BODY && !fits(&mut letters, size) {
-            size *= 0.95;
-        }
-        let answer = text(told.clone()).size(size).font(theme::BOLD);
-        let mut face = column![answer].spacing(size * 0.3).align_x(Center);
-        if !caps.is_empty() {
-            let of_key = (size * 0.4).max(theme::BODY);
-            let keys = caps.iter().cloned();
-            let keys = keys.map(|cap| key_bar::keycap_of(cap, of_key));
-            let keys = row(keys).push(text(way.clone()).size(of_key));
-            face = face.push(keys.spacing(of_key * 0.5).align_y(Center));
-        }
-        container(face)
-            .padding(24)
-            .center(Fill)
-            .style(theme::card)
-            .into()
-    });
-    iced::widget::stack![step, layer(turned, card)]
+    iced::widget::stack![step, over_card::card(over)]
         .width(Fill)
         .height(Fill)
         .into()
@@ -393,11 +360,7 @@ const WORDS_BESIDE_WHOLE: f32 = 0.28;
 const PADDING: f32 = 16.0;
 /// Between the name of what is in hand and what stands beside it.
 const NAMES_GAP: f32 = 20.0;
-/// The largest type of a word that comes over the stage with its keys.
-const LARGEST_WORD: f32 = 112.0;
 /// The key of a way out and the gap beside it, in sizes of its words; and the sides of the key.
 const WAY_CAP: f32 = 0.8;
 const WAY_GAP: f32 = 0.6;
 const WAY_ROOM: f32 = 24.0;
-/// The largest type of what comes over the stage.
-const LARGEST_ANSWER: f32 = 64.0;
