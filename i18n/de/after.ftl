@@ -369,8 +369,8 @@ finish-say-teach = { $task ->
 
 finish-show = { $task ->
         [tuck] { $end ->
-            [standing] Stehendes Ende an { -bottom } { $pin }
-           *[working] Arbeitsende an { -bottom } { $pin }
+            [standing] Steck das stehende Ende durch: { -bottom } { $pin }
+           *[working] Steck das Arbeitsende durch: { -bottom } { $pin }
         }
         [join] Zieh die Ansteckstelle stramm
         [trim] Schneide die { $ends } Enden kurz

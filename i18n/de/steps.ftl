@@ -749,12 +749,12 @@ lay-show-lane = { $lane ->
 lay-show-note = { $landing ->
         [on-the-way] { $part ->
             [1] { $turns ->
-                [0] Dann halt deine Schnur fest
-                [one] Im Ganzen einmal { -round-it }. Dann halt deine Schnur fest
-                [2] Im Ganzen zweimal { -round-it }. Dann halt deine Schnur fest
-               *[other] Im Ganzen { $turns }-mal { -round-it }. Dann halt deine Schnur fest
+                [0] Halt deine Schnur dort fest
+                [one] Im Ganzen einmal { -round-it }. Halt deine Schnur dort fest
+                [2] Im Ganzen zweimal { -round-it }. Halt deine Schnur dort fest
+               *[other] Im Ganzen { $turns }-mal { -round-it }. Halt deine Schnur dort fest
             }
-           *[other] Dann halt deine Schnur fest
+           *[other] Halt deine Schnur dort fest
         }
         [inside] { $heading ->
             [falling] Innen in der Bucht an { -bottom } { $to }

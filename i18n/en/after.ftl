@@ -381,8 +381,8 @@ finish-say-teach = { $task ->
 
 finish-show = { $task ->
         [tuck] { $end ->
-            [standing] Tail at { -bottom } { $pin }
-           *[working] Working end at { -bottom } { $pin }
+            [standing] Tuck the tail at { -bottom } { $pin }
+           *[working] Tuck the working end at { -bottom } { $pin }
         }
         [join] Draw the join snug
         [trim] Trim the { $ends } ends

@@ -747,12 +747,12 @@ lay-show-lane = { $lane ->
 lay-show-note = { $landing ->
         [on-the-way] { $part ->
             [1] { $turns ->
-                [0] Then hold your cord
-                [one] Once { -round-the-tube } in all. Then hold your cord
-                [2] Twice { -round-the-tube } in all. Then hold your cord
-               *[other] { $turns } times { -round-the-tube } in all. Then hold your cord
+                [0] Hold your cord there
+                [one] Once { -round-the-tube } in all. Hold your cord there
+                [2] Twice { -round-the-tube } in all. Hold your cord there
+               *[other] { $turns } times { -round-the-tube } in all. Hold your cord there
             }
-           *[other] Then hold your cord
+           *[other] Hold your cord there
         }
         [inside] { $heading ->
             [falling] Inside the loop at { -bottom } { $to }

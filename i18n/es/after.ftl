@@ -381,8 +381,8 @@ finish-say-teach = { $task ->
 
 finish-show = { $task ->
         [tuck] { $end ->
-            [standing] La cola, en el seno { $pin } { -of-bottom }
-           *[working] El chicote, en el seno { $pin } { -of-bottom }
+            [standing] Mete la cola: seno { $pin } { -of-bottom }
+           *[working] Mete el chicote: seno { $pin } { -of-bottom }
         }
         [join] Ciñe el empalme
         [trim] Corta los { $ends } chicotes

@@ -182,8 +182,8 @@ take-back-show-crossing = { $over ->
     }
 take-back-show-note = { $whole ->
         [yes] { $heading ->
-            [falling] Primero, suéltalo de la { $to } { -of-bottom }
-           *[rising] Primero, suéltalo de la { $to } { -of-top }
+            [falling] Suéltalo de la { $to } { -of-bottom }
+           *[rising] Suéltalo de la { $to } { -of-top }
         }
        *[no] Aún no está en ninguna { -pin }
     }

@@ -774,12 +774,12 @@ lay-show-lane = { $lane ->
 lay-show-note = { $landing ->
         [on-the-way] { $part ->
             [1] { $turns ->
-                [0] Luego sujeta tu cabo
-                [one] { -One-turn } en total. Luego sujeta tu cabo
-                [2] Dos { -turns } en total. Luego sujeta tu cabo
-               *[other] { $turns } { -turns } en total. Luego sujeta tu cabo
+                [0] Sujeta ahí tu cabo
+                [one] { -One-turn } en total. Sujeta ahí tu cabo
+                [2] Dos { -turns } en total. Sujeta ahí tu cabo
+               *[other] { $turns } { -turns } en total. Sujeta ahí tu cabo
             }
-           *[other] Luego sujeta tu cabo
+           *[other] Sujeta ahí tu cabo
         }
         [inside] { $heading ->
             [falling] Por dentro del bucle, en la { $to } { -of-bottom }

@@ -394,8 +394,8 @@ finish-say-teach = { $task ->
 
 finish-show = { $task ->
         [tuck] { $end ->
-            [standing] Dormant, { -bottom-bight } { $pin }
-           *[working] Bout courant, { -bottom-bight } { $pin }
+            [standing] Rentrez le dormant : { -bottom-bight } { $pin }
+           *[working] Rentrez le bout courant : { -bottom-bight } { $pin }
         }
         [join] Ajustez le raccord
         [trim] Coupez les { $ends } extrémités

@@ -756,11 +756,11 @@ lay-show-lane = { $lane ->
 lay-show-note = { $landing ->
         [on-the-way] { $part ->
             [1] { $turns ->
-                [0] Puis tenez votre cordon
-                [one] 1 { -turn } en tout. Puis tenez votre cordon
-               *[other] { $turns } { -turns } en tout. Puis tenez votre cordon
+                [0] Tenez là votre cordon
+                [one] 1 { -turn } en tout. Tenez là votre cordon
+               *[other] { $turns } { -turns } en tout. Tenez là votre cordon
             }
-           *[other] Puis tenez votre cordon
+           *[other] Tenez là votre cordon
         }
         [inside] { $heading ->
             [falling] En dedans de la ganse, au { $to } { -of-bottom }

@@ -264,7 +264,7 @@ lay-show-note-on = { $share ->
        *[most] Jetzt der größte Teil des Weges
     }
 lay-show-note = { $landing ->
-        [on-the-way] Dann halt deine Schnur fest
+        [on-the-way] Halt deine Schnur dort fest
         [inside] Innen in der Bucht
         [outside] Außen um die Bucht
         [home-and-on] Zurück am Anfang: über das Ende und weiter

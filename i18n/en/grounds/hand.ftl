@@ -268,7 +268,7 @@ lay-show-note-on = { $share ->
        *[most] Now most of the way
     }
 lay-show-note = { $landing ->
-        [on-the-way] Then hold your cord
+        [on-the-way] Hold your cord there
         [inside] Inside the loop
         [outside] Outside the loop
         [home-and-on] Back at the start: over the tail, and on

@@ -253,7 +253,7 @@ lay-show-note-on = { $share ->
        *[most] Ahora la mayor parte del camino
     }
 lay-show-note = { $landing ->
-        [on-the-way] Luego sujeta tu cabo
+        [on-the-way] Sujeta ahí tu cabo
         [inside] Por dentro del bucle
         [outside] Por fuera del bucle
         [home-and-on] De vuelta al principio: por encima de la cola, y sigue

@@ -257,7 +257,7 @@ lay-show-note-on = { $share ->
        *[most] Maintenant presque à la fin
     }
 lay-show-note = { $landing ->
-        [on-the-way] Puis tenez votre cordon
+        [on-the-way] Tenez là votre cordon
         [inside] En dedans de la ganse
         [outside] En dehors de la ganse
         [home-and-on] Au départ, enjambez le dormant et continuez
