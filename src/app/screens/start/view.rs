@@ -153,10 +153,11 @@ impl State {
             } else {
                 self.others_in(Size::new(room.width, OTHERS_ABOVE), words)
             };
+            // In the order of a low window too.
             return parts
                 .push(Self::left_off(first, self.pace, false, words))
-                .push(Self::ways(ABREAST, room.width, words))
                 .push(others)
+                .push(Self::ways(ABREAST, room.width, words))
                 .into();
         }
         // Whoever names a knot has the room for that, and comes back to the ways by leaving the form.
