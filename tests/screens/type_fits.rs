@@ -5,6 +5,7 @@ use crate::hands;
 
 use std::collections::HashSet;
 use std::mem::discriminant;
+use std::thread;
 
 use hands::Hands;
 use iced::keyboard::Key;
@@ -188,26 +189,33 @@ fn words(tag: &str) -> Words {
 
 #[test]
 fn the_longest_steps_fit_the_smallest_window_in_every_language() {
-    for tag in tags() {
-        for (plan, steps) in longest(&words(&tag)) {
-            let folder = TempDir::new().unwrap();
-            let settings = Settings::default();
-            let mut hands = Hands::open_in(words(&tag), folder.path(), Some(plan), settings);
-            let mut stands = 0;
-            for (number, shown) in steps {
-                go_on(&mut hands, &mut stands, number);
-                let at = format!("{tag} {shown:?}");
-                let screen = &mut hands.screen(SMALLEST);
-                let mut in_sight = |text: &str| in_sight(screen, SMALLEST, text);
-                let line = in_sight(&shown.line).expect(&at);
-                assert!(line.height >= 30.0 * 1.3 - 0.5, "{at}: {line:?}");
-                for mark in &shown.marks {
-                    assert!(in_sight(&mark.text).is_some(), "{at}");
-                }
-                assert!(in_sight(&shown.phase).is_some(), "{at}");
-                for note in &shown.notes {
-                    assert!(in_sight(note).is_some(), "{at}: {note}");
-                }
+    // It is the longest of these tests, and the last: each language has a thread of its own.
+    thread::scope(|scope| {
+        for tag in tags() {
+            scope.spawn(move || the_longest_steps_fit_the_smallest_window_in(&tag));
+        }
+    });
+}
+
+fn the_longest_steps_fit_the_smallest_window_in(tag: &str) {
+    for (plan, steps) in longest(&words(tag)) {
+        let folder = TempDir::new().unwrap();
+        let settings = Settings::default();
+        let mut hands = Hands::open_in(words(tag), folder.path(), Some(plan), settings);
+        let mut stands = 0;
+        for (number, shown) in steps {
+            go_on(&mut hands, &mut stands, number);
+            let at = format!("{tag} {shown:?}");
+            let screen = &mut hands.screen(SMALLEST);
+            let mut in_sight = |text: &str| in_sight(screen, SMALLEST, text);
+            let line = in_sight(&shown.line).expect(&at);
+            assert!(line.height >= 30.0 * 1.3 - 0.5, "{at}: {line:?}");
+            for mark in &shown.marks {
+                assert!(in_sight(&mark.text).is_some(), "{at}");
+            }
+            assert!(in_sight(&shown.phase).is_some(), "{at}");
+            for note in &shown.notes {
+                assert!(in_sight(note).is_some(), "{at}: {note}");
             }
         }
     }
