@@ -7,12 +7,13 @@ use crate::physics::{Body, Dice, Noise, ROOMS, Room, Struck, add, level, loudest
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Lot(pub u64);
 
-/// The lots that the figures of the ear were chosen with, besides 5 to 16.
+/// The lots that the figures of the ear were chosen with, besides 5 to 18.
 pub const CHOSEN_WITH: [Lot; 5] = [Lot(0), Lot(1), Lot(2), Lot(3), Lot(4)];
 /// The lot of the tests of every day: it was judged by before anybody looked at what fails in it.
 pub const EVERY_DAY: Lot = CHOSEN_WITH[3];
-/// Lots that none of them was chosen with: only such ones say how good they are.
-pub const HELD_OUT: [Lot; 2] = [Lot(17), Lot(18)];
+/// Lots that none of them was chosen with: only such ones say how good they are. They were judged once, by the
+/// figures of today, and nobody has looked at what fails in them; 21 and 22 are for the next change.
+pub const HELD_OUT: [Lot; 2] = [Lot(19), Lot(20)];
 
 impl Lot {
     pub fn dice(self, seed: u64) -> Dice {
@@ -33,6 +34,10 @@ impl Lot {
             16 => ("+m5", [170, 265], "plain"),
             17 => ("+m8", [155, 245], "teach"),
             18 => ("+f2", [150, 230], "brief"),
+            19 => ("+f3", [175, 285], "plain"),
+            20 => ("+croak", [160, 240], "brief"),
+            21 => ("+f4", [145, 265], "brief"),
+            22 => ("+klatt4", [185, 255], "teach"),
             another => match another % 4 {
                 0 => ("+m1", [175, 250], "plain"),
                 1 => ("+f5", [160, 270], "teach"),
@@ -77,22 +82,33 @@ pub fn struck(
     count: usize,
     beside: impl FnOnce(usize, f64, &mut Dice) -> Vec<f32>,
 ) -> Knocked {
-    in_rows(lot, what, seed, [count, 1], |_, length, rate, dice| {
-        beside(length, rate, dice)
-    })
+    let beside = |_: &[f64], length, rate, dice: &mut Dice| beside(length, rate, dice);
+    in_rows(lot, what, seed, [count, 1], PAUSES, beside)
 }
 
 /// The longest from the last stroke of a row to the first of the next one, in seconds, and the
 /// shortest.
 const PAUSES: [f64; 2] = [2.0, 0.8];
+/// The same for who is quick: a row every second and a half, or a little sooner.
+const SHORT_PAUSES: [f64; 2] = [1.2, 0.8];
 
-/// The same in several rows, one soon after another: so many strokes in so many rows. What sounds
-/// beside them is told when each stroke is.
+/// One row of two soon after another, so many, in a room with a little noise.
+pub fn quick_rows(lot: Lot, seed: u64, rows: usize) -> Knocked {
+    let beside = |_: &[f64], length, rate, dice: &mut Dice| {
+        let hiss = noise(Noise::Pink, length, rate, dice).into_iter();
+        hiss.map(|sample| sample * 0.03).collect()
+    };
+    in_rows(lot, Struck::Bench, seed, [2, rows], SHORT_PAUSES, beside)
+}
+
+/// Somebody strikes something in several rows: so many strokes in so many rows, with pauses from the longest
+/// to the shortest between them. What sounds beside them is told when each stroke is.
 fn in_rows(
     lot: Lot,
     what: Struck,
     seed: u64,
     [count, rows]: [usize; 2],
+    pauses: [f64; 2],
     beside: impl FnOnce(&[f64], usize, f64, &mut Dice) -> Vec<f32>,
 ) -> Knocked {
     let mut dice = lot.dice(seed * 31 + 5);
@@ -102,7 +118,7 @@ fn in_rows(
     let place = bench.place(&mut dice);
     let pace = dice.between(0.17, 0.40);
     let mut at = dice.between(4.0, 6.0);
-    let longest = 0.6 * (count * rows) as f64 + PAUSES[0] * (rows - 1) as f64;
+    let longest = 0.6 * (count * rows) as f64 + pauses[0] * (rows - 1) as f64;
     let mut dry = vec![0.0; ((at + longest + 1.0) * rate) as usize];
     let mut times = Vec::new();
     for number in 1..=count * rows {
@@ -113,7 +129,7 @@ fn in_rows(
         add(&mut dry, at, &stroke, loud, rate);
         times.push(at);
         at += if rows > 1 && number % count == 0 {
-            dice.between(PAUSES[1], PAUSES[0])
+            dice.between(pauses[1], pauses[0])
         } else {
             pace * (1.0 + 0.08 * dice.normal()).clamp(0.75, 1.25)
         };
@@ -145,6 +161,7 @@ pub fn cut_short(lot: Lot, seed: u64, under: f64, voice: &[f32]) -> Knocked {
         Struck::Bench,
         seed,
         [2, ROWS],
+        PAUSES,
         |times, length, rate, dice| {
             let mut beside: Vec<f32> = noise(Noise::Pink, length, rate, dice);
             for sample in &mut beside {

@@ -212,7 +212,11 @@ fn rows_cut_short(lot: Lot, of: u64, under: f64, voice: &[f32]) -> u64 {
 
 /// How many of [`ROWS`] rows of two that follow one another are taken as such.
 fn rows_taken_in_a_row(lot: Lot, seed: u64, under: f64, voice: &[f32]) -> u64 {
-    let rows = drawn::cut_short(lot, seed, under, voice);
+    of_rows_taken(&drawn::cut_short(lot, seed, under, voice))
+}
+
+/// How many rows of two that follow one another are taken as such.
+fn of_rows_taken(rows: &Knocked) -> u64 {
     let told = knocks(&rows.sound, rows.rate);
     let is_taken = |row: &&[f64]| {
         let is_near = |knock: &Knock, at: f64| (knock.at.as_secs_f64() - at).abs() < 0.03;

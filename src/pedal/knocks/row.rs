@@ -40,8 +40,7 @@ pub(super) struct Taken {
 /// An onset that was.
 #[derive(Clone, Copy, Debug)]
 struct Recent {
-    at: usize,
-    peak: f32,
+    onset: Onset,
     /// Whether it was taken for a knock of a row, or came out of the ringing of one: who knocks row after row
     /// is no rain.
     is_of_row: bool,
@@ -65,8 +64,7 @@ impl Row {
     pub fn take(&mut self, onset: &Onset, sound: &Sound, tuning: &Tuning) -> Option<Taken> {
         if onset.stays_top >= -1.5 && onset.octaves_rising >= tuning.octaves_rising {
             self.recent.push_back(Recent {
-                at: onset.at,
-                peak: onset.peak,
+                onset: *onset,
                 is_of_row: self.is_echo(onset),
             });
             if self.recent.len() > REMEMBERED {
@@ -142,7 +140,7 @@ impl Row {
     /// The next knock of the row.
     fn next(&mut self, last: &Onset, onset: &Onset) -> Taken {
         let echoes = last.at..=last.at + RINGING;
-        let of_row = |one: &&mut Recent| echoes.contains(&one.at) || one.at == onset.at;
+        let of_row = |one: &&mut Recent| echoes.contains(&one.onset.at) || one.onset.at == onset.at;
         let of_row = self.recent.iter_mut().filter(of_row);
         of_row.for_each(|one| one.is_of_row = true);
         let first = (self.number == 0).then_some(*last);
@@ -176,18 +174,42 @@ impl Row {
         let lull = room.clamp(tuning.lull_least, tuning.lull);
         let gap = onset.at.saturating_sub(last.at);
         let last_quarter = sound.mean_level(onset.at - gap / 4, onset.at - 2);
-        let something_between = self
-            .recent
-            .iter()
-            .any(|one| one.at > last.at + RINGING && one.at < onset.at && one.peak > softer - 3.0);
+        let something_between = self.recent.iter().any(|Recent { onset: one, .. }| {
+            one.at > last.at + RINGING && one.at < onset.at && one.peak > softer - 3.0
+        });
         tuning.gap.contains(&gap)
             && last.louder(onset).abs() <= tuning.same_level
             && last.unlike(onset) <= tuning.same_sound
             && !something_between
+            && (self.number > 1 || !self.is_of_a_train(last, gap, tuning))
             && last_quarter.is_some_and(|between| {
                 let quieter = softer - between;
                 quieter >= lull && row_lacks([last, onset], quieter, tuning) <= tuning.row_lacks
             })
+    }
+
+    /// Whether what would be the first of a row goes on with what was before, the next of the row being so far
+    /// off: a row comes out of a pause, one drop comes after the other.
+    fn is_of_a_train(&self, first: &Onset, gap: usize, tuning: &Tuning) -> bool {
+        #[expect(clippy::cast_precision_loss, reason = "some hundreds")]
+        let gaps = |from: usize, until: usize| until.saturating_sub(from) as f32 / gap as f32;
+        let before = self.recent.iter().rev().map(|one| &one.onset);
+        let before = before.filter(|one| one.at + RINGING < first.at);
+        let mut like = before.filter(|one| first.unlike(one) <= tuning.same_sound);
+        let as_loud = |one: &Onset, within| first.louder(one).abs() <= within;
+        let goes_on = like.clone().any(|one| {
+            tuning.train_gaps.contains(&gaps(one.at, first.at)) && as_loud(one, tuning.same_level)
+        });
+        let mut from = first.at;
+        let mut evenly = std::iter::from_fn(|| {
+            let is_next = |one: &&Onset| {
+                tuning.train_evenly.contains(&gaps(one.at, from))
+                    && as_loud(one, tuning.train_level)
+            };
+            from = like.find(is_next)?.at;
+            Some(from)
+        });
+        goes_on || evenly.nth(tuning.train - 1).is_some()
     }
 
     /// Whether an onset comes out of the ringing of a knock of a row.
@@ -199,8 +221,12 @@ impl Row {
     /// How many onsets were as loud as this one lately, in so many looks, but for those of rows.
     fn lately(&self, onset: &Onset, long: usize, tuning: &Tuning) -> usize {
         let lately = self.recent.iter().filter(|one| {
+            let Recent {
+                onset: one,
+                is_of_row,
+            } = one;
             let is_late = one.at + long > onset.at && one.at + ECHO < onset.at;
-            is_late && one.peak > onset.peak - tuning.as_loud && !one.is_of_row
+            is_late && one.peak > onset.peak - tuning.as_loud && !is_of_row
         });
         lately.count()
     }

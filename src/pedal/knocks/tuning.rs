@@ -140,6 +140,18 @@ pub struct Tuning {
     /// come to so much together: what is bright for a knuckle must be over the sooner, as a clap is. Strings
     /// and vowels are bright and ring on.
     pub row_falls: f32,
+    /// A row comes out of a pause. Where something like its first knock, and as loud ([`Tuning::same_sound`],
+    /// [`Tuning::same_level`]), was this long before it, in gaps from the first to the second, that is one
+    /// drop after the other. Who knocks one row soon after another, every second and a half, waits longer:
+    /// under half a second it would be a third knock.
+    pub train_gaps: RangeInclusive<f32>,
+    /// Drops from one tap may differ by more. So many before the first that are like it, each this long
+    /// before the next, are a train though they are softer or louder.
+    pub train: usize,
+    /// See [`Tuning::train`]: in gaps from the first to the second.
+    pub train_evenly: RangeInclusive<f32>,
+    /// See [`Tuning::train`]: by no more than this.
+    pub train_level: f32,
     /// An onset that is outdone by this soon after is the beginning of a word, and a knock may come
     /// on its heels; one that is not, or by less, is over before the next is looked for.
     pub outdone: f32,
@@ -202,6 +214,10 @@ impl Default for Tuning {
             row_lacks: 9.0,
             row_stands_out: 13.0,
             row_falls: 24.0,
+            train_gaps: 0.6..=1.6,
+            train: 3,
+            train_evenly: 0.8..=1.25,
+            train_level: 20.0,
             outdone: -8.0,
             as_loud: 12.0,
             busy: 3,
