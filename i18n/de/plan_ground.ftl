@@ -34,7 +34,13 @@ plan-measure-wanted = { $covered ->
     }
 plan-taper = Beide Enden, Fuß zuerst
 plan-ball = Ihr Durchmesser
-plan-mat = Von Rand zu Rand
+plan-mat = Von Rand zu Rand, ein Loch nach Doppelpunkt
+# What was read in the field of a taper or of a mat with its hole, below it. $shape: taper or mat.
+# Example: Fuß 34 mm, Kopf 26 mm; 150 mm von Rand zu Rand, Loch 40 mm
+plan-ends-read = { $shape ->
+        [mat] { $first } von Rand zu Rand, Loch { $second }
+       *[taper] Fuß { $first }, Kopf { $second }
+    }
 # $ends: what stands in the field, or none.
 plan-taper-told = Durchmesser der beiden Enden, das am Fuß zuerst{ $ends ->
         [none] .

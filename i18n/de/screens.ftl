@@ -19,7 +19,7 @@ start-name-heading = Den Knoten mit Zahlen nennen
 start-leads = Parten
 start-bights = Buchten
 start-passes = Durchgänge
-start-weave = Flechtart
+start-weave = Flechtart (o über, u unter)
 # $example: a row code for the leads that stand in the form, such as ouou.
 start-weave-hint = Leer ist über eins, unter eins, so begonnen, dass am wenigsten durchzustecken ist. 1 beginnt mit über; 2 ist über zwei, unter zwei; oder ein Reihencode wie { $example } (o über, u unter)
 start-nested = Buchten ineinander (leer: 1)

@@ -58,12 +58,12 @@ settings-value = { $field ->
            *[name] { $name }
         }
         [speed] { $number } Wörter in der Minute
-        [volume] { $number } Prozent
+        [volume] { $number } %
         [pitch] { $number ->
             [50] Unverändert
-           *[other] { $number } Prozent
+           *[other] { $number } %
         }
-        [cue-volume] { $number } Prozent
+        [cue-volume] { $number } %
         [theme] { $choice ->
             [light] Dunkel auf hell
            *[dark] Hell auf dunkel

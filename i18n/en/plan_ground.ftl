@@ -34,7 +34,13 @@ plan-measure-wanted = { $covered ->
     }
 plan-taper = Its two ends, bottom first
 plan-ball = Its diameter
-plan-mat = From edge to edge
+plan-mat = From edge to edge, a hole behind a colon
+# What was read in the field of a taper or of a mat with its hole, below it. $shape: taper or mat.
+# Example: bottom 34 mm, top 26 mm; 150 mm across, hole 40 mm
+plan-ends-read = { $shape ->
+        [mat] { $first } across, hole { $second }
+       *[taper] bottom { $first }, top { $second }
+    }
 # $ends: what stands in the field, or none.
 plan-taper-told = Diameters of its two ends, the bottom end first{ $ends ->
         [none] .

@@ -19,7 +19,7 @@ start-name-heading = Name the knot by its numbers
 start-leads = Leads
 start-bights = Bights
 start-passes = Passes
-start-weave = Weave
+start-weave = Weave (o over, u under)
 # $example: a row code for the leads that stand in the form, such as ouou.
 start-weave-hint = Empty is over one, under one, begun so that it takes the fewest tucks. 1 begins with over; 2 is over two; or a row code such as { $example } (o over, u under)
 start-nested = Bights nested at each rim (empty: 1)

@@ -58,12 +58,12 @@ settings-value = { $field ->
            *[name] { $name }
         }
         [speed] { $number } words a minute
-        [volume] { $number } percent
+        [volume] { $number } %
         [pitch] { $number ->
             [50] Unchanged
-           *[other] { $number } percent
+           *[other] { $number } %
         }
-        [cue-volume] { $number } percent
+        [cue-volume] { $number } %
         [theme] { $choice ->
             [light] Dark on light
            *[dark] Light on dark
@@ -119,16 +119,16 @@ settings-say = { $field ->
            *[name] Voice: { $name }. The side arrows let you hear others.
         }
         [speed] Speed of the voice: { $number } words a minute. The side arrows change it.
-        [volume] Loudness of the voice: { $number } percent. The side arrows change it.
+        [volume] Loudness of the voice: { $number } per cent. The side arrows change it.
         [pitch] { $number ->
             [50] Pitch of the voice: its own. The side arrows change it.
-           *[other] Pitch of the voice: { $number } percent. The side arrows change it.
+           *[other] Pitch of the voice: { $number } per cent. The side arrows change it.
         }
         [cues] { $choice ->
             [on] Short sounds: on. The side arrows change it.
            *[off] Short sounds: off. The side arrows change it.
         }
-        [cue-volume] Loudness of the sounds: { $number } percent. The side arrows change it.
+        [cue-volume] Loudness of the sounds: { $number } per cent. The side arrows change it.
         [flash] { $choice ->
             [on] Flash at the edge of the screen: on. The side arrows change it.
            *[off] Flash at the edge of the screen: off. The side arrows change it.

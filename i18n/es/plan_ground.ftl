@@ -34,7 +34,13 @@ plan-measure-wanted = { $covered ->
     }
 plan-taper = Sus dos extremos, primero el pie
 plan-ball = Su diámetro
-plan-mat = De borde a borde
+plan-mat = De borde a borde, el hueco tras dos puntos
+# What was read in the field of a taper or of a mat with its hole, below it. $shape: taper or mat.
+# Example: pie 34 mm, cabeza 26 mm; 150 mm de borde a borde, hueco 40 mm
+plan-ends-read = { $shape ->
+        [mat] { $first } de borde a borde, hueco { $second }
+       *[taper] pie { $first }, cabeza { $second }
+    }
 # $ends: what stands in the field, or none.
 plan-taper-told = Diámetros de los dos extremos, primero el del pie{ $ends ->
         [none] .

@@ -19,7 +19,7 @@ start-name-heading = Di el nudo por sus números
 start-leads = Ramales
 start-bights = Senos
 start-passes = Pasadas
-start-weave = Tejido
+start-weave = Tejido («o» encima, «u» debajo)
 # $example: a row code for the leads that stand in the form, such as ouou.
 start-weave-hint = Vacío es encima de uno, debajo de uno, empezado de modo que haya que pasar por debajo lo menos posible. 1 empieza encima; 2 es encima de dos; o un código de filas como «{ $example }» («o» encima, «u» debajo)
 start-nested = Senos anidados (vacío: 1)

@@ -58,12 +58,12 @@ settings-value = { $field ->
            *[name] { $name }
         }
         [speed] { $number } palabras por minuto
-        [volume] { $number } por ciento
+        [volume] { $number } %
         [pitch] { $number ->
             [50] Sin cambiar
-           *[other] { $number } por ciento
+           *[other] { $number } %
         }
-        [cue-volume] { $number } por ciento
+        [cue-volume] { $number } %
         [theme] { $choice ->
             [light] Oscuro sobre claro
            *[dark] Claro sobre oscuro

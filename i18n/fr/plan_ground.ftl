@@ -34,7 +34,13 @@ plan-measure-wanted = { $covered ->
     }
 plan-taper = Ses deux bouts, base d’abord
 plan-ball = Son diamètre
-plan-mat = D’un bord à l’autre
+plan-mat = D’un bord à l’autre, un trou après deux-points
+# What was read in the field of a taper or of a mat with its hole, below it. $shape: taper or mat.
+# Example: base 34 mm, tête 26 mm; 150 mm d’un bord à l’autre, trou 40 mm
+plan-ends-read = { $shape ->
+        [mat] { $first } d’un bord à l’autre, trou { $second }
+       *[taper] base { $first }, tête { $second }
+    }
 # $ends: what stands in the field, or none.
 plan-taper-told = Diamètres des deux bouts, celui de base d’abord{ $ends ->
         [none] .

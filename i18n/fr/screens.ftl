@@ -19,7 +19,7 @@ start-name-heading = Nommer le nœud par ses nombres
 start-leads = Brins
 start-bights = Ganses
 start-passes = Passes
-start-weave = Tressage
+start-weave = Tressage (o enjamber, u glisser sous)
 # $example: a row code for the leads that stand in the form, such as ouou.
 start-weave-hint = Vide : enjamber un, glisser sous un, commencé de façon à glisser le moins possible. 1 commence en enjambant ; 2 : par deux ; ou un code par rang, comme { $example } (o enjamber, u glisser sous)
 start-nested = Ganses emboîtées (vide : 1)

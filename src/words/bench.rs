@@ -198,6 +198,22 @@ impl Words {
         figures.map(|id| unbroken(&self.text(id, &args)))
     }
 
+    /// The two lengths of a ground that is named by two: the ends of a taper, a mat and its hole.
+    pub fn ends_read(&self, ground: Ground) -> Option<String> {
+        let (shape, first, second) = match ground {
+            Ground::Taper { bottom, top, .. } => ("taper", bottom, top),
+            Ground::Flat {
+                outer,
+                hole: Some(hole),
+            } => ("mat", outer, hole),
+            _ => return None,
+        };
+        let args = fluent_args! {
+            "shape" => shape, "first" => fine(first), "second" => fine(second),
+        };
+        Some(unbroken(&self.text("plan-ends-read", &args)))
+    }
+
     /// The ends of the range of widths of a knot.
     pub fn answer_range(&self, answer: &FitAnswer) -> [String; 2] {
         let ends = [answer.shape.tight, answer.range.widest];

@@ -37,6 +37,7 @@ mod order_screen;
 mod paper_screen;
 mod parity;
 mod picture_screen;
+mod plan_layout;
 mod plan_screen;
 mod readme_pictures;
 mod repaints;

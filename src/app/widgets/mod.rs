@@ -4,6 +4,7 @@ pub mod gallery;
 pub mod key_bar;
 pub mod key_row;
 pub mod key_sheet;
+pub mod leaves;
 pub mod picker;
 pub mod range_bar;
 pub mod repaint_layer;

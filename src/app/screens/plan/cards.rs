@@ -5,7 +5,7 @@ use iced::{Center, Element, Fill, Padding, Size};
 
 use super::filters::PlanFilter;
 use super::form::{Message, State};
-use super::grid::{CARD, GAP, Grid, GridRow, HEADING, InSight, begins_section, whole_rows};
+use super::grid::{GAP, GridRow, HEADING, InSight, Pattern, begins_section, whole_rows};
 use crate::app::theme;
 use crate::app::widgets::key_bar::keycap;
 use crate::app::widgets::range_bar::range_bar;
@@ -16,14 +16,20 @@ use crate::words::Words;
 /// The widget that the cards are scrolled in.
 pub(super) const LIST: &str = "plan-knots";
 /// Room beside the cards for what they are scrolled by.
-const BAR: f32 = 20.0;
-/// Width and height of the picture on a card.
-const PICTURE: Size = Size::new(100.0, CARD - 18.0);
+pub(super) const BAR: f32 = 20.0;
+/// Width of the picture on a card, and so much less than the card it is high.
+const PICTURE: f32 = 100.0;
+const PICTURE_ENDS: f32 = 18.0;
 /// Height of a button that a finger finds (WCAG 2.2, success criterion 2.5.5).
 const FINGER: f32 = 44.0;
 
 impl State {
-    /// As many of the cards as are in sight in this room.
+    /// How the cards stand in this width: with a knot in mind what they are stands above them already.
+    pub(super) fn pattern(&self, width: f32) -> Pattern {
+        Pattern::of(width - BAR, self.known.fits.is_empty())
+    }
+
+    /// As many of the cards as are in sight in so many pixels of whole rows.
     pub(super) fn cards<'a>(
         &'a self,
         question: &FitQuestion,
@@ -31,13 +37,9 @@ impl State {
         room: Size,
         words: &Words,
     ) -> Element<'a, Message> {
-        let width = room.width - BAR;
-        let columns = Grid::columns(width);
-        #[expect(clippy::cast_precision_loss, reason = "a few columns")]
-        let wide = (width + GAP) / columns as f32 - GAP;
-        let InSight { above, rows, below } =
-            self.grid
-                .in_sight(answers, columns, whole_rows(answers, columns, room.height));
+        let pattern = self.pattern(room.width);
+        let height = whole_rows(answers, pattern, room.height);
+        let InSight { above, rows, below } = self.grid.in_sight(answers, pattern, height);
         let mut list = column![space().height(above)];
         for line in rows {
             list = list.push(match line {
@@ -52,9 +54,9 @@ impl State {
                     let first = places.start;
                     let cards = places.filter_map(|place| {
                         let answer = answers.get(place)?;
-                        let card = self.card(place, answer, wide, words);
+                        let card = self.card(place, answer, pattern, words);
                         let caption = (place == first || begins_section(answers, place))
-                            .then(|| self.caption(question, answer, words));
+                            .then(|| words.fit_section(question, answer.section));
                         Some(captioned(
                             caption.filter(|_| is_captioned),
                             is_captioned,
@@ -66,8 +68,6 @@ impl State {
             });
         }
         let list = list.push(space().height(below));
-        // No row is sliced at the foot of the list where hardly a line of it would be seen.
-        let height = whole_rows(answers, columns, room.height);
         scrollable(list)
             .id(LIST)
             .on_scroll(|viewport| Message::Scrolled(viewport.absolute_offset().y))
@@ -80,12 +80,13 @@ impl State {
         &'a self,
         place: usize,
         answer: &FitAnswer,
-        width: f32,
+        pattern: Pattern,
         words: &Words,
     ) -> Element<'a, Message> {
         let is_chosen = place == self.chosen;
         let hands = (self.hand, self.side);
-        let picture = self.pictures.card(place, answer, hands, PICTURE);
+        let size = Size::new(PICTURE, pattern.height - PICTURE_ENDS);
+        let picture = self.pictures.card(place, answer, hands, size);
         let name = text(words.answer_line(answer)).size(theme::SMALL);
         let name = name.font(theme::BOLD);
         let drawn = text(words.drawn_word(answer)).size(theme::SMALL);
@@ -99,10 +100,10 @@ impl State {
         for line in words.answer_figures(answer) {
             face = face.push(text(line).size(theme::SMALL));
         }
-        let face = container(face).height(PICTURE.height).clip(true);
+        let face = container(face).height(size.height).clip(true);
         let card = button(row![].push(picture).push(face).spacing(12))
-            .width(width)
-            .height(CARD)
+            .width(pattern.width)
+            .height(pattern.height)
             .padding([8, 10])
             .style(theme::pressable(is_chosen))
             .on_press(if is_chosen {
@@ -113,15 +114,6 @@ impl State {
         container(card)
             .id(Id::from(format!("plan-card {place}")))
             .into()
-    }
-
-    /// The name of a kind of knots.
-    fn caption(&self, question: &FitQuestion, answer: &FitAnswer, words: &Words) -> String {
-        if self.known.fits.is_empty() || self.known.are_others {
-            words.fit_section(question, answer.section)
-        } else {
-            words.plainly("plan-knot", &[])
-        }
     }
 
     /// What narrows the knots, each with its key.
@@ -144,13 +136,7 @@ impl State {
         if self.only.is_some() {
             return self.chips(words);
         }
-        let label = text(words.plainly("plan-filters", &[])).size(theme::SMALL);
-        let button = button(container(label).center_y(Fill))
-            .height(FINGER)
-            .padding([0, 14])
-            .style(theme::pressable(self.filters.are_shown))
-            .on_press(Message::ShowFilters);
-        let button = container(button).id("plan-filters");
+        let button = self.filters_button(words);
         let set = PlanFilter::ALL.into_iter();
         let set = set.filter(|filter| self.filters.choice(*filter) != 0);
         let set: Vec<Element<'a, Message>> = set.map(|filter| self.chip(filter, words)).collect();
@@ -172,6 +158,17 @@ impl State {
             .wrap()
             .vertical_spacing(8)
             .into()
+    }
+
+    /// The button that shows what narrows the knots.
+    pub(super) fn filters_button<'a>(&self, words: &Words) -> Element<'a, Message> {
+        let label = text(words.plainly("plan-filters", &[])).size(theme::SMALL);
+        let button = button(container(label).center_y(Fill))
+            .height(FINGER)
+            .padding([0, 14])
+            .style(theme::pressable(self.filters.are_shown))
+            .on_press(Message::ShowFilters);
+        container(button).id("plan-filters").into()
     }
 
     fn chip<'a>(&self, filter: PlanFilter, words: &Words) -> Element<'a, Message> {

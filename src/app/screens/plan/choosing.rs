@@ -97,6 +97,7 @@ impl State {
 #[cfg(test)]
 mod tests {
     use super::super::fields::PlanField;
+    use super::super::filters::PlanFilter;
     use super::super::findings::{Asked, FitOutcome};
     use super::super::form::Message;
     use super::*;
@@ -191,6 +192,35 @@ mod tests {
         assert!(said.contains("Single: too narrow for"), "{said}");
         assert!(plan.known.are_others);
         assert!(matches!(&plan.found, Findings::Knots(_, answers) if !answers.is_empty()));
+    }
+
+    #[test]
+    fn a_knot_in_mind_is_told_of_in_the_passes_that_are_wanted() {
+        let (mut plan, mut session) = (State::default(), session());
+        type_in(&mut plan, SetupField::Object, "30");
+        type_in(&mut plan, SetupField::Cover, "36");
+        type_in(&mut plan, SetupField::Cord, "3.5");
+        let passes = |plan: &State| -> Vec<u16> {
+            let fits = plan.known.fits.iter();
+            fits.map(|known| known.counts.passes()).collect()
+        };
+        with_knot(&mut plan, &mut session, "5 7");
+        assert_eq!(passes(&plan), [1, 2, 3, 4]);
+        // Singles, which are too narrow: others are offered.
+        for (choice, are_others) in [(1, true), (2, false)] {
+            let wanted = plan.told(Message::Filter(PlanFilter::Passes), &mut session);
+            let Action::Find(number, asked, _) = wanted else {
+                panic!("nothing is looked for");
+            };
+            plan.told(found(number, FitOutcome::of(asked)), &mut session);
+            assert_eq!(passes(&plan), [choice]);
+            assert_eq!(plan.known.are_others, are_others);
+            let Findings::Knots(_, answers) = &plan.found else {
+                panic!("nothing is offered");
+            };
+            let mut found = answers.iter().map(|answer| answer.counts.passes());
+            assert!(found.all(|passes| passes == choice));
+        }
     }
 
     #[test]

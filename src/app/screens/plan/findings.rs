@@ -1,6 +1,6 @@
 //! What is found for what the form says.
 
-use crate::bench::{FitAnswer, FitSection, Misfit};
+use crate::bench::{Counts, FitAnswer, FitSection, Misfit};
 use crate::guide::{FitQuestion, KnownFit, KnownKnot, SetupError, SetupField};
 
 /// What has come of the form so far.
@@ -52,8 +52,13 @@ impl FitOutcome {
     pub fn of(Asked { question, in_mind }: Asked) -> Self {
         let (mut known, mut answers) = (KnownFindings::default(), Vec::new());
         if let Some(InMind { knot, any_width }) = in_mind {
+            // Who wants one number of passes wants it of this knot too.
+            let passes = question.filter.passes;
+            let is_wanted = |counts: Counts| passes.is_none_or(|wanted| counts.passes() == wanted);
             known.fits = question.known(knot, any_width);
+            known.fits.retain(|known| is_wanted(known.counts));
             answers = question.answers_with(knot, any_width);
+            answers.retain(|answer| is_wanted(answer.counts));
             // Side by side, as one kind: they are one knot.
             for answer in &mut answers {
                 answer.section = FitSection::Single;

@@ -6,6 +6,7 @@ use super::filters::{Filters, PlanFilter};
 use super::findings::{Asked, Findings, FitOutcome, InMind, KnownFindings};
 use super::grid::Grid;
 use super::pictures::Pictures;
+use crate::app::widgets::leaves::LeafPlaces;
 use crate::bench::{Millimetres, Prices};
 use crate::guide::{
     FitQuestion, GroundError, KnownKnot, Plan, Presets, SetupError, SetupField, SetupForm,
@@ -50,6 +51,8 @@ pub struct State {
     pub(super) pictures: Pictures,
     /// Where the cards stand, and which of them are in sight.
     pub(super) grid: Grid,
+    /// Where the fields stand.
+    pub(super) form_places: LeafPlaces,
 }
 
 /// What happens on the screen besides presses.
@@ -134,6 +137,7 @@ impl Default for State {
             complaint: None,
             pictures: Pictures::default(),
             grid: Grid::default(),
+            form_places: LeafPlaces::default(),
         }
     }
 }

@@ -3,13 +3,15 @@
 
 use iced::alignment::Horizontal;
 use iced::widget::{
-    Row, button, column, container, mouse_area, row, scrollable, space, stack, text, text_input,
+    Row, button, column, container, mouse_area, row, space, stack, text, text_input,
 };
-use iced::{Element, Fill, Length, Padding};
+use iced::{Element, Fill, Padding, Size};
 
 use super::covering::Covered;
 use super::fields::{FORM, KNOT_EXAMPLE, PlanField, example, example_of_ends, id, takes_length};
+use super::findings::Findings;
 use super::form::{Message, State};
+use crate::app::widgets::leaves::leaves_told;
 use crate::app::widgets::picker::picker;
 use crate::app::{theme, widgets};
 use crate::guide::SetupField;
@@ -18,40 +20,49 @@ use crate::words::Words;
 /// Height of a button that a finger finds (WCAG 2.2, success criterion 2.5.5).
 const FINGER: f32 = 44.0;
 
+/// Between two rows of the form.
+const GAP: f32 = 12.0;
+
 /// The heading of a part of the screen: in one line beside the cards.
 const HEADING: f32 = 26.0;
 
 impl State {
-    /// All fields in so many columns below the heading, and what stands below them, in this height.
+    /// All fields in so many columns below the heading, and what stands below them, on leaves of this
+    /// size.
     pub(super) fn fields<'a>(
         &'a self,
         columns: usize,
-        height: Length,
-        below: Option<Element<'a, Message>>,
+        room: Size,
+        below: Vec<Element<'a, Message>>,
         words: &'a Words,
     ) -> Element<'a, Message> {
-        let mut form = column![
-            heading(words.plainly("plan-heading", &[])),
-            self.covering(columns > 1, words),
-        ]
-        .spacing(12);
+        let is_wide = columns > 1;
+        let mut rows = vec![heading(words.plainly("plan-heading", &[]))];
+        rows.extend(self.covering(is_wide, room.width, words));
         let typed = self.fields_in_sight().into_iter();
-        let typed: Vec<PlanField> = typed
-            .filter(|field| !matches!(field, PlanField::Covers | PlanField::Slides))
-            .collect();
-        for fields in typed.chunks(columns) {
-            let left_over = (fields.len()..columns).map(|_| space().width(Fill).into());
-            let fields = fields.iter().map(|field| self.field(*field, words));
-            form = form.push(row(fields.chain(left_over)).spacing(18));
+        let typed = typed.filter(|field| !matches!(field, PlanField::Covers | PlanField::Slides));
+        let mut cells: Vec<_> = typed.map(|field| self.field(field, words)).collect();
+        let hint = widgets::quiet(words.plainly("plan-hint", &[]), theme::SMALL);
+        // In the last row, where that has room for it.
+        let left_over = cells.len().next_multiple_of(columns) - cells.len();
+        let hint = if left_over > 0 {
+            cells.push(container(hint).width(Fill).into());
+            None
+        } else {
+            Some(hint)
+        };
+        let mut cells = cells.into_iter();
+        loop {
+            let abreast: Vec<_> = cells.by_ref().take(columns).collect();
+            if abreast.is_empty() {
+                break;
+            }
+            let left_over = (abreast.len()..columns).map(|_| space().width(Fill).into());
+            rows.push(row(abreast.into_iter().chain(left_over)).spacing(18).into());
         }
-        let hint = words.plainly("plan-hint", &[]);
-        let form = form.push(widgets::quiet(hint, theme::SMALL)).push(below);
-        scrollable(form)
-            .id(FORM)
-            .spacing(8)
-            .width(Fill)
-            .height(height)
-            .into()
+        rows.extend(hint);
+        rows.extend(below);
+        leaves_told(FORM, rows, GAP, room.height, !is_wide, &self.form_places)
     }
 
     fn field<'a>(&'a self, field: PlanField, words: &'a Words) -> Element<'a, Message> {
@@ -76,8 +87,9 @@ impl State {
             .style(theme::field)
             .on_input(move |text| Message::Typed(field, text))
             .on_submit(Message::Take);
-        // A bare number is of millimetres, and says so.
-        let is_bare = is_length && typed.trim().replace(',', ".").parse::<f64>().is_ok();
+        // A bare number is of millimetres, and says so; so are two of them.
+        let is_number = |text: &str| text.trim().replace(',', ".").parse::<f64>().is_ok();
+        let is_bare = is_length && typed.split(':').all(is_number);
         let unit = if is_bare { "mm" } else { "" };
         let unit = container(text(unit).size(theme::BODY).style(theme::quiet))
             .align_x(Horizontal::Right)
@@ -87,15 +99,23 @@ impl State {
         let input = mouse_area(stack![input, unit]).on_release(Message::Pointed(field));
         let label = text(words.plainly(label_of_it, &[])).size(theme::SMALL);
         let wrong = self.wrong_in(field, words);
-        column![
-            label,
-            input,
-            self.picking(field, words),
-            widgets::wrong(wrong.map(|wrong| wrong.to_string())),
-        ]
-        .spacing(4)
-        .width(Fill)
-        .into()
+        column![label, input]
+            .push(self.ends_read(field, words))
+            .push(self.picking(field, words))
+            .push(widgets::wrong(wrong.map(|wrong| wrong.to_string())))
+            .spacing(4)
+            .width(Fill)
+            .into()
+    }
+
+    /// What was read of the two ends of a taper, or of a mat and its hole.
+    fn ends_read<'a>(&self, field: PlanField, words: &Words) -> Option<Element<'a, Message>> {
+        let Findings::Knots(question, _) = &self.found else {
+            return None;
+        };
+        let is_it = field == SetupField::Object.into();
+        let read = words.ends_read(question.object.ground).filter(|_| is_it)?;
+        Some(widgets::quiet(read, theme::SMALL))
     }
 
     /// What the field can be filled in with, or nothing.
@@ -135,15 +155,16 @@ impl State {
         let ways = ["plan-measure-across", "plan-measure-round"];
         let ways = ways.into_iter().enumerate().map(|(index, way)| {
             let way = text(words.plainly(way, &[])).size(theme::SMALL);
-            button(container(way).center_x(Fill))
-                .width(Fill)
+            // As wide as its word is, so that a long one has room beside a short one.
+            button(way)
                 // A finger's height with one row of words, and more with two.
-                .padding([(FINGER - 1.3 * theme::SMALL) / 2.0, 6.0])
+                .padding([(FINGER - 1.3 * theme::SMALL) / 2.0, 9.0])
                 .style(theme::pressable(self.is_girth == (index == 1)))
                 .on_press(Message::Picked(SetupField::Object, index))
                 .into()
         });
-        Row::with_children(ways).spacing(8).into()
+        let ways = Row::with_children(ways).spacing(8).wrap();
+        ways.vertical_spacing(8).into()
     }
 }
 

@@ -238,7 +238,7 @@ impl State {
         Task::batch([
             operation::focus(id(field)),
             operation::select_all(id(field)),
-            widgets::bring_field_into_view(FORM, &self.fields_in_sight(), &field),
+            self.form_places.turn_to(FORM, &id(field)),
         ])
     }
 

@@ -1,7 +1,7 @@
 //! What the form of the start screen looks like: the numbers of a knot, what is wrong with them at their
 //! fields, and what the knot comes to.
 
-use iced::widget::{button, column, mouse_area, row, text, text_input};
+use iced::widget::{button, column, container, mouse_area, row, text, text_input};
 use iced::{Bottom, Element, Fill};
 
 use super::fields::text_slot;
@@ -12,8 +12,8 @@ use crate::knot::{Hand, KnotError, Quantity, Rim};
 use crate::words::Words;
 
 impl State {
-    /// A knot by its numbers, and what it comes to.
-    pub(super) fn form<'a>(&'a self, words: &Words) -> Element<'a, Message> {
+    /// A knot by its numbers, and what it comes to, row by row.
+    pub(super) fn form<'a>(&'a self, words: &Words) -> Vec<Element<'a, Message>> {
         let numbers = [
             (StartField::Leads, "start-leads"),
             (StartField::Bights, "start-bights"),
@@ -26,29 +26,25 @@ impl State {
             .focus
             .is_none()
             .then(|| text(words.plainly("start-by-numbers", &[])).size(theme::BODY));
-        let mut form = column![]
-            .push(or)
-            .push(row(numbers).spacing(20).align_y(Bottom))
-            .push(self.wrong_in(&NUMBERS, words))
-            .spacing(10);
-        form = form.push(self.begin_button(words)).push(self.facts(words));
+        let mut form: Vec<Element<'a, Message>> = or.into_iter().map(Into::into).collect();
+        form.push(row(numbers).spacing(20).align_y(Bottom).into());
+        form.push(self.wrong_in(&NUMBERS, words));
+        let begin = container(self.begin_button(words)).id(id(StartField::Begin));
+        form.push(begin.into());
+        form.push(self.facts(words));
         let choices = [
             (StartField::Hand, "start-hand", hand_label(self.hand)),
             (StartField::Side, "start-side", self.side_label()),
         ];
         let weave = self.text_field(StartField::Weave, words.plainly("start-weave", &[]));
-        form = form.push(
-            row([weave]
-                .into_iter()
-                .chain(choices.map(|(field, label, value)| {
-                    self.choice(field, words.plainly(label, &[]), words.plainly(value, &[]))
-                })))
-            .spacing(20)
-            .align_y(Bottom),
-        );
-        form = form.push(self.wrong_in(&[StartField::Weave], words));
+        let choices = choices.map(|(field, label, value)| {
+            self.choice(field, words.plainly(label, &[]), words.plainly(value, &[]))
+        });
+        let woven = row([weave].into_iter().chain(choices));
+        form.push(woven.spacing(20).align_y(Bottom).into());
+        form.push(self.wrong_in(&[StartField::Weave], words));
         if self.focus == Some(StartField::Weave) {
-            form = form.push(widgets::quiet(
+            form.push(widgets::quiet(
                 words.plainly("start-weave-hint", &[("example", &self.row_code())]),
                 theme::SMALL,
             ));
@@ -70,14 +66,11 @@ impl State {
                 &[],
             ),
         );
-        form = form.push(
-            row(nests.into_iter().chain([tied]))
-                .spacing(20)
-                .align_y(Bottom),
-        );
+        let nested = row(nests.into_iter().chain([tied]));
+        form.push(nested.spacing(20).align_y(Bottom).into());
         let last = [StartField::Nested, StartField::Lands, StartField::RoundHand];
-        form = form.push(self.wrong_in(&last, words));
-        form.into()
+        form.push(self.wrong_in(&last, words));
+        form
     }
 
     /// The button that begins the knot that the form names.
@@ -174,7 +167,9 @@ impl State {
             .padding([12, 9])
             .style(theme::pressable(self.focus == Some(field)))
             .on_press(Message::Switched(field));
-        labelled(label, switch.into())
+        container(labelled(label, switch.into()))
+            .id(id(field))
+            .into()
     }
 }
 

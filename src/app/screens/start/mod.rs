@@ -19,7 +19,7 @@ use crate::app::key_guide::{KeyGroup, KeyHint};
 use crate::app::off_thread::off_thread;
 use crate::app::picture_view::PictureView;
 use crate::app::services::LAST_SAVE;
-use crate::app::widgets;
+use crate::app::widgets::leaves::LeafPlaces;
 use crate::bench::TyingPace;
 use crate::guide::Plan;
 use crate::knot::{Hand, Side};
@@ -28,7 +28,7 @@ use crate::picture::Subject;
 use crate::session::{Inventory, first_tie, inventory, new_tie};
 use crate::shelf::{self, ShelfError, ShelfReading, Shelved, Tie, TieId};
 use crate::words::{Remark, Sentence, Spoken};
-use fields::{FIELDS, FORM, id};
+use fields::{FORM, id};
 pub use fields::{StartField, TiedOn};
 use knot_form::as_it_lies;
 use ways::{Typed, Way};
@@ -56,6 +56,8 @@ pub struct State {
     picture: Box<PictureView>,
     /// It was asked whether so large a knot is meant.
     asked_back: Option<Sentence>,
+    /// Where the fields stand.
+    form_places: LeafPlaces,
 }
 
 /// Put by once the screen was up: who comes back to it has seen the first tie offered.
@@ -275,7 +277,7 @@ impl State {
                     Some(field) => Task::batch([
                         operation::focus(id(field)),
                         operation::select_all(id(field)),
-                        widgets::bring_field_into_view(FORM, &FIELDS, &field),
+                        self.form_places.turn_to(FORM, &id(field)),
                     ]),
                     None => operation::focus(id(StartField::Begin)),
                 })
@@ -315,6 +317,7 @@ impl State {
             is_ready: true,
             picture: Box::new(PictureView::default()),
             asked_back: None,
+            form_places: LeafPlaces::default(),
         }
     }
 

@@ -9,6 +9,7 @@ use super::{FORM, Message, State};
 use crate::app::key_guide::cap;
 use crate::app::text_layout::text_metrics::TextMetrics;
 use crate::app::widgets::key_bar::keycap;
+use crate::app::widgets::leaves::leaves_told;
 use crate::app::{theme, widgets};
 use crate::words::Words;
 
@@ -167,16 +168,21 @@ impl State {
         } else {
             "start-name-heading"
         };
-        let parts = parts
-            .push(heading(words.plainly(asks, &[])))
-            .push(has_ways.then(|| Self::ways(ABREAST, room.width, words)))
-            .push(self.form(words));
-        scrollable(parts)
-            .id(FORM)
-            .spacing(8)
-            .width(Fill)
-            .height(height)
-            .into()
+        let mut parts = vec![heading(words.plainly(asks, &[]))];
+        if has_ways {
+            parts.push(Self::ways(ABREAST, room.width, words));
+        }
+        parts.extend(self.form(words));
+        let is_filled = height == Fill;
+        let most = if is_filled { 1.0 } else { MOST_ABOVE };
+        leaves_told(
+            FORM,
+            parts,
+            10.0,
+            most * room.height,
+            is_filled,
+            &self.form_places,
+        )
     }
 
     /// The ways that lead on in this width, each with its key.
