@@ -299,7 +299,10 @@ impl State {
             DetailPlace::Foot => 0.0,
             _ => return (room.height, None),
         };
-        let cards = whole_rows(answers, pattern, room.height - PART_GAP - strip);
+        // Where there is room for one row alone, it has all of that.
+        let first = pattern.first_row().min(room.height);
+        let most = (room.height - PART_GAP - strip).max(first);
+        let cards = whole_rows(answers, pattern, most);
         let left = room.height - PART_GAP - cards;
         (cards, Some(left).filter(|left| *left >= least))
     }
