@@ -28,7 +28,7 @@ const FORM_OF_THREE_WIDTHS: [f32; 2] = [320.0, 420.0];
 /// The width of a column of the form above the cards, at the least.
 const FIELD: f32 = 230.0;
 /// The most of the height that the form takes above the cards.
-const FORM_ABOVE: f32 = 0.56;
+const FORM_ABOVE: f32 = 0.54;
 /// The width of the column of the chosen knot: as many cards stand beside it as leave it the first.
 const DETAIL: [f32; 2] = [410.0, 540.0];
 /// Below this height what narrows the cards has a button, and of it what is set stands above them; and so
