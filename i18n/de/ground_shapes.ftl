@@ -105,3 +105,6 @@ picture-circle = { $circle ->
         [outer] Kante
        *[inner] Loch
     }
+
+# In the picture of a tube: at the number of a pin that is round the back of it.
+picture-behind = hinten

@@ -106,3 +106,6 @@ picture-circle = { $circle ->
         [outer] outer
        *[inner] inner
     }
+
+# In the picture of a tube: at the number of a pin that is round the back of it.
+picture-behind = behind

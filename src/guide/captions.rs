@@ -24,6 +24,8 @@ pub struct Captions {
     pub bights: [Vec<String>; 2],
     /// On a board: where out and where in are, written beyond the outer circle and within the inner one.
     pub circles: Option<[String; 2]>,
+    /// At the number of a pin that is round the back of what is tied on, where there is room for it.
+    pub behind: Option<String>,
 }
 
 impl Captions {

@@ -49,8 +49,8 @@ pub(super) fn fingers_of(value: &FluentValue) -> Option<OfFingers> {
 }
 
 impl Words {
-    /// What is written in a picture of a tie: the finger of every bight round the hand, and on a board
-    /// where in and out are.
+    /// What is written in a picture of a tie: the finger of every bight round the hand, on a board where in
+    /// and out are, and what a pin is that is round the back.
     pub fn captions(&self, plan: &Plan) -> Captions {
         let bights = plan.fingers().map(|fingers| {
             [Rim::Bottom, Rim::Top].map(|rim| {
@@ -65,9 +65,13 @@ impl Words {
         let is_board = plan.rims() == RimNames::OuterInner;
         let circle =
             |circle: &str| self.text("picture-circle", &fluent_args! { "circle" => circle });
+        // Round the hand the name of a bight says where it lies, and a board has no back.
+        let behind = (bights.is_none() && !is_board)
+            .then(|| self.text("picture-behind", &FluentArgs::new()));
         Captions {
-            bights: bights.unwrap_or_default(),
             circles: is_board.then(|| ["outer", "inner"].map(circle)),
+            bights: bights.unwrap_or_default(),
+            behind,
         }
     }
 

@@ -18,6 +18,7 @@ mod photographs;
 mod picture;
 mod picture_colours;
 mod picture_grounds;
+mod picture_pins;
 mod picture_words;
 mod reel;
 mod sheets;

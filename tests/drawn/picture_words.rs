@@ -88,7 +88,10 @@ fn every_bight_round_the_hand_has_a_name_of_its_own_in_every_language() {
             );
         }
         let tube = Plan::read("3", "5", "1", "").unwrap();
-        assert_eq!(words("en").captions(&tube), Captions::default());
+        let of_tube = words("en").captions(&tube);
+        assert_eq!(of_tube.bights, Captions::default().bights);
+        assert_eq!(of_tube.circles, None);
+        assert_eq!(of_tube.behind.as_deref(), Some("behind"));
     }
 }
 

@@ -11,8 +11,8 @@ use iced::{Size, Theme};
 use iced_test::selector;
 use kurbo::Shape as _;
 use marlinspeak::app::{self, Message, PictureView};
-use marlinspeak::bench::{Cord, Layout, Millimetres, Tube, pinning};
-use marlinspeak::guide::{AtOnce, Checks, Plan, Script, Setup, SetupField};
+use marlinspeak::bench::{Cord, Ground, Layout, Millimetres, Tube, pinning};
+use marlinspeak::guide::{AtOnce, Checks, Plan, Script, Setup, SetupField, What};
 use marlinspeak::knot::{Hand, Lattice, Rim, Side};
 use marlinspeak::picture::{
     DefaultPalette, DisplayList, Moment, Painter, Role, Scene, Subject, View, Viewport,
@@ -656,4 +656,38 @@ fn over_the_whole_screen_the_picture_has_all_of_the_height() {
         assert!(whole >= beside + 80.0, "{size:?}: {beside} {whole}");
         assert!(whole >= size.height - 110.0, "{size:?}: {whole}");
     }
+}
+
+/// A board is as wide as it is tall: beside the words its picture has more of the width than that of a tube,
+/// and all of what is written in it.
+#[test]
+fn beside_the_words_a_board_has_more_of_the_width_than_a_tube() {
+    let size = Size::new(1100.0, 760.0);
+    let width = |plan: Plan| {
+        let folder = TempDir::new().unwrap();
+        let mut hands = Hands::open(folder.path(), Some(plan));
+        for _ in 0..200 {
+            let is_leg = hands.session().walk().is_some_and(|walk| {
+                let step = walk.script().step(walk.place());
+                step.is_some_and(|step| matches!(step.what, What::Lay(_)))
+            });
+            if is_leg {
+                break;
+            }
+            hands.press(SPACE);
+        }
+        let mut screen = hands.screen(size);
+        let picture = screen.find(selector::id("picture")).ok();
+        picture.map_or(0.0, |picture| picture.bounds().width)
+    };
+    let ground = Ground::Flat {
+        outer: Millimetres::new(150.0).unwrap(),
+        hole: Some(Millimetres::new(40.0).unwrap()),
+    };
+    let cord = Cord::new(Millimetres::new(6.0).unwrap());
+    let tube = plan(6, 5, 2, "1");
+    let board = tube.clone().with_setup(Some(Setup::in_place(ground, cord)));
+    let [tube, board] = [tube, board].map(width);
+    assert!(tube > 300.0, "{tube}");
+    assert!(board > 1.15 * tube, "{board} {tube}");
 }

@@ -154,7 +154,9 @@ impl PictureView {
 
     /// Where the picture goes on a screen with this much room, if anywhere.
     pub fn place(&self, room: Size) -> Option<Placement> {
-        let place = self.share.place(self.prominence, room);
+        let is_board =
+            self.view == View::RoundTheTube && self.film.now().is_some_and(Subject::is_on_board);
+        let place = self.share.place(self.prominence, is_board, room);
         place.filter(|_| !self.film.is_empty())
     }
 

@@ -40,12 +40,19 @@ impl PictureSize {
     }
 
     /// Where a picture of this size goes in this much room, if anywhere: beside the words where it is
-    /// wide, below them where it is tall.
-    pub(super) fn place(self, prominence: Prominence, room: Size) -> Option<Placement> {
+    /// wide, below them where it is tall. A board is as wide as it is tall: beside the words it has more of
+    /// the width.
+    pub(super) fn place(
+        self,
+        prominence: Prominence,
+        is_board: bool,
+        room: Size,
+    ) -> Option<Placement> {
         let is_wide = room.width > WIDE * room.height;
         let twentieths = match self {
             Self::Off => return None,
             Self::ByRoom if prominence == Prominence::Hidden => return None,
+            Self::ByRoom if is_wide && is_board => 10,
             // Beside it the line has the width that it needs for one row.
             Self::ByRoom if is_wide => 8,
             // Where it is high the words are as large in less of it, and the picture has the rest.
@@ -126,7 +133,7 @@ mod tests {
     fn a_high_room_leaves_its_picture_more_than_half_and_a_wide_one_less() {
         let words = |width: f32, height: f32| {
             let room = Size::new(width, height);
-            let place = PictureSize::ByRoom.place(Prominence::ByRoom, room);
+            let place = PictureSize::ByRoom.place(Prominence::ByRoom, false, room);
             let left = place.expect("there is room").left_of(room);
             left.width * left.height / (width * height)
         };

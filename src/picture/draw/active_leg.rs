@@ -162,10 +162,11 @@ impl KnotDrawing<'_> {
         ((edge - from.x) / step.x).clamp(SHORTEST_HEAD, 1.0)
     }
 
-    /// Draws the signs for over and under at the crossings that are being told.
+    /// Draws the signs for over and under at the crossings that are being told, of the leg in hand or of the one
+    /// that is looked at.
     pub fn signs(&mut self) {
         let scene = self.scene;
-        let Some(active) = &scene.laid.active else {
+        let Some(active) = scene.laid.told() else {
             return;
         };
         let layout = &scene.layout;

@@ -15,6 +15,7 @@ const LARGEST_WORD: f32 = 22.0;
 const INSET: f64 = 8.0;
 
 /// The name of a bight, and where it would stand.
+#[derive(Clone, Copy)]
 pub(super) struct Name {
     pub role: Role,
     pub pin: Pin,

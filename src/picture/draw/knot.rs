@@ -1,6 +1,6 @@
 //! A knot on its tube, drawn back to front.
 
-use kurbo::BezPath;
+use kurbo::{BezPath, Rect};
 
 use super::item::{DisplayItem, Role, polygon};
 use crate::picture::scene::{KnotScene, Outlines, SheetPoint, Span};
@@ -11,6 +11,8 @@ pub struct KnotDrawing<'a> {
     pub scene: &'a KnotScene,
     /// What is drawn of it, back to front.
     pub items: Vec<DisplayItem>,
+    /// The room that the numbers of pins take, as far as they are drawn.
+    pub numbers: Vec<Rect>,
 }
 
 impl<'a> KnotDrawing<'a> {
@@ -19,6 +21,7 @@ impl<'a> KnotDrawing<'a> {
         Self {
             scene,
             items: Vec::new(),
+            numbers: Vec::new(),
         }
     }
 

@@ -4,10 +4,12 @@ use kurbo::{BezPath, Line, Point};
 
 use super::item::{DisplayItem, Outline, Paint, Role};
 use super::knot::KnotDrawing;
-use crate::picture::scene::{Mark, MarkShape};
+use crate::picture::scene::{Mark, MarkShape, NUMBER_RING};
 
 /// How thick the line is from what is counted to its number.
 const LEADER: f32 = 1.5;
+/// Between a number that counts and a pin at the edge of the tube.
+const BESIDE_PINS: f64 = 3.0;
 
 impl KnotDrawing<'_> {
     /// Draws a mark over everything else, in the colour of what is in hand, set off by an edge.
@@ -51,11 +53,12 @@ impl KnotDrawing<'_> {
                     // Discs one above the other, a row apart, keep clear of each other. They stand beside the
                     // tube: over the cords they would hide what they count.
                     let size = scene.layout.text.min(0.52 * scene.layout.row);
-                    let clear = 1.2 * f64::from(size);
+                    let ring = NUMBER_RING * size;
+                    let clear = f64::from(scene.layout.pin + ring) + BESIDE_PINS;
                     let edges = [scene.inner().from, scene.inner().to];
                     let edges = edges.map(|x| scene.projection.place(x, at.1).x);
                     let right = edges[0].max(edges[1]) + clear;
-                    let most = f64::from(scene.viewport.width) - clear;
+                    let most = f64::from(scene.viewport.width - ring) - 1.0;
                     let centre = Point::new(right.min(most), counted.y);
                     self.items.push(DisplayItem::line(
                         Role::From,

@@ -7,6 +7,7 @@ mod active_leg;
 mod captions;
 mod cords;
 mod display_list;
+mod far_pins;
 mod item;
 mod knot;
 mod lettering;

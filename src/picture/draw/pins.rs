@@ -13,21 +13,25 @@ use crate::picture::scene::{ActiveLeg, NUMBER_RING, SheetPoint, ShownPins, Visib
 const BENT_AWAY: f32 = 0.8;
 /// Between two numbers, in sizes of their type.
 const BETWEEN_NUMBERS: f64 = 0.3;
-/// The same on a board, in pixels: there numbers stand askew of one another.
+/// The same on a board, and beside the number of a far pin, in pixels: on a board numbers stand askew.
 const BETWEEN_ON_BOARD: f64 = 2.0;
 /// So far round a number the line of the edge of a tube is left out.
 const CLEAR_OF_EDGE: f64 = 2.0;
+
+/// Between the ring of a number and the edge of the picture.
+const CLEAR_OF_PICTURE: f64 = 1.5;
 
 impl KnotDrawing<'_> {
     /// Draws pins and numbers.
     pub fn pins(&mut self) {
         let scene = self.scene;
         // Before a cord is laid its pin is where it is to go.
-        let [from, to] = match scene.laid.active.as_ref().map(ActiveLeg::ends) {
+        let [from, to] = match scene.laid.told().map(ActiveLeg::ends) {
             Some(ends) => ends.map(Some),
             None => [None, scene.laid.stands_at],
         };
-        let far = self.far_ends();
+        let far_ends = self.far_ends();
+        let far: Vec<Name> = far_ends.iter().map(|end| end.name).collect();
         let mut numbers = Vec::new();
         let mut pins = Vec::new();
         let rims: &[Rim] = match scene.laid.pins {
@@ -70,7 +74,13 @@ impl KnotDrawing<'_> {
                 // Half a number can be read as another.
                 let is_whole = scene.projection.board().is_none() || scene.is_whole_at(on_sheet);
                 if is_whole || self.has_names() {
-                    let at = scene.number_point(visible.at, height);
+                    let mut at = scene.number_point(visible.at, height);
+                    if is_of_leg(role) && !self.has_names() && scene.projection.board().is_none() {
+                        // Its ring is whole, though its pin stands at the edge of the picture.
+                        let inset = f64::from(scene.layout.ring()) + CLEAR_OF_PICTURE;
+                        let most = f64::from(scene.viewport.width) - inset;
+                        at.x = at.x.min(most).max(inset);
+                    }
                     numbers.push((Name { role, pin, at }, visible));
                 }
             }
@@ -83,7 +93,9 @@ impl KnotDrawing<'_> {
                 name.pin.rim == visible.pin.rim && is_same(other.at.0, visible.at.0)
             };
             // Where the tube bends away a pin that has no room for its number could be taken for another.
-            let is_told = visible.turned <= BENT_AWAY || numbers.iter().any(of_it);
+            // And so could one over the number of a pin beyond the picture.
+            let is_at_far = far_ends.iter().any(|end| self.is_at(end, &visible));
+            let is_told = numbers.iter().any(of_it) || visible.turned <= BENT_AWAY && !is_at_far;
             if is_told || !has_numbers {
                 self.pin(&visible, [from, to]);
             }
@@ -96,6 +108,7 @@ impl KnotDrawing<'_> {
         for (name, _) in numbers {
             self.clear_edge(&name);
             self.number(name.role, name.pin.number, name.at);
+            self.numbers.push(self.taken(&name).rect);
         }
     }
 
@@ -141,16 +154,19 @@ impl KnotDrawing<'_> {
         } else {
             f64::from(self.scene.layout.text) * BETWEEN_NUMBERS
         };
-        let mut taken: Vec<Taken> = far.iter().map(|name| self.taken(name)).collect();
+        // A ring is told from a plain number however close it stands.
+        let far = far.iter().map(|name| (self.taken(name), BETWEEN_ON_BOARD));
+        let mut taken: Vec<(Taken, f64)> = far.collect();
         let mut crowded = Vec::new();
         numbers.retain(|(name, _)| {
             let place = self.taken(name);
             let is_whole = picture.contains_rect(place.rect);
-            let is_free = is_whole && taken.iter().all(|other| place.clear_of(other) >= between);
+            let mut others = taken.iter();
+            let is_free = is_whole && others.all(|(other, free)| place.clear_of(other) >= *free);
             // The numbers of the leg are there whatever else is.
             let is_kept = is_free || is_named(name);
             if is_kept {
-                taken.push(place);
+                taken.push((place, between));
             } else {
                 crowded.push(name.pin.rim);
             }
@@ -194,7 +210,7 @@ impl KnotDrawing<'_> {
     }
 
     /// The room that a number takes, with its ring or disc.
-    fn taken(&self, name: &Name) -> Taken {
+    pub(super) fn taken(&self, name: &Name) -> Taken {
         let text = name.pin.number.to_string();
         let layout = &self.scene.layout;
         let is_round = is_of_leg(name.role);
@@ -235,53 +251,6 @@ impl KnotDrawing<'_> {
         self.items.push(DisplayItem::fill(role, outline));
     }
 
-    /// Draws the numbers of the pins of the leg in hand where those cannot be seen.
-    pub fn far_numbers(&mut self) {
-        for end in self.far_ends() {
-            if self.has_names() {
-                self.name(&end);
-            } else {
-                self.number(end.role, end.pin.number, end.at);
-            }
-        }
-    }
-
-    /// The pins of the leg in hand that cannot be seen, and where their numbers stand instead.
-    fn far_ends(&self) -> Vec<Name> {
-        let Some(active) = &self.scene.laid.active else {
-            return Vec::new();
-        };
-        if self.scene.layout.largest_text <= 0.0 {
-            return Vec::new();
-        }
-        let [first, last] = self.scene.far_numbers(active);
-        let [at_first, at_last] = if active.is_backward {
-            [Role::To, Role::From]
-        } else {
-            [Role::From, Role::To]
-        };
-        let ends = [
-            (first, active.leg.from, at_first),
-            (last, active.leg.to, at_last),
-        ];
-        let ends = ends.into_iter();
-        ends.filter(|(_, pin, _)| !self.is_seen(*pin))
-            .filter_map(|(at, pin, role)| at.map(|at| Name { role, pin, at }))
-            .collect()
-    }
-
-    /// Whether a pin stands in the picture with its own number, on whatever way the cord comes there: a
-    /// second number would be taken for another pin.
-    fn is_seen(&self, pin: Pin) -> bool {
-        let scene = self.scene;
-        let has_numbers = scene.laid.pins != ShownPins::None
-            && scene.number_fits(pin.rim)
-            && scene.projection.board().is_none()
-            && !self.has_names();
-        let mut pins = scene.visible_pins(pin.rim);
-        has_numbers && pins.any(|visible| visible.within && visible.pin == pin)
-    }
-
     /// Draws a number, in a ring or on a disc when its role says so.
     pub(super) fn number(&mut self, role: Role, number: u16, centre: Point) {
         let size = match role {
@@ -319,8 +288,8 @@ impl KnotDrawing<'_> {
 }
 
 /// The room of a number: a rectangle, or the circle in it.
-struct Taken {
-    rect: Rect,
+pub(super) struct Taken {
+    pub rect: Rect,
     is_round: bool,
 }
 
@@ -350,7 +319,7 @@ impl Taken {
 }
 
 /// The radius of the ring or disc of a number in type of this size.
-fn ring_radius(text: &str, size: f32) -> f32 {
+pub(super) fn ring_radius(text: &str, size: f32) -> f32 {
     let half = lettering::width(text, size, Weight::Bold) / 2.0;
     (half + size * 0.3).max(size * NUMBER_RING)
 }

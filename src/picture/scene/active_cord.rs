@@ -1,15 +1,10 @@
-//! The cord of the leg in hand on the sheet: the part being told, where its head points, and where
-//! to write the numbers of pins that cannot be seen.
-
-use kurbo::Point;
+//! The cord of the leg in hand on the sheet: the part being told, and where its head points.
 
 use super::active_leg::ActiveLeg;
-use super::cord_path::{CordPath, END_BEND, Limit, Stretch};
+use super::cord_path::{END_BEND, Limit, Stretch};
 use super::knot::KnotScene;
-use super::layout::SceneLayout;
 use super::sheet_point::SheetPoint;
 use super::visible_legs::VisibleLeg;
-use crate::knot::{Heading, Rim};
 
 /// Where along its leg the head of a cord begins that goes round a pin, what it points at, and the pin.
 struct HeadRoundPin {
@@ -214,173 +209,22 @@ impl KnotScene {
         }
     }
 
+    /// Whether it is the cord in hand of this leg, and hangs loose with its head at its end.
+    pub fn has_loose_head(&self, visible: &VisibleLeg, pass: u16) -> bool {
+        let active = self.laid.active.as_ref();
+        active.is_some_and(|active| {
+            active.leg.from == visible.leg.from
+                && active.beside + 1 == pass
+                && !active.is_backward
+                && !active.is_cut_off
+                && active.drawn.end.is_infinite()
+                && self.ends_loose(visible, active)
+        })
+    }
+
     fn ends_loose(&self, visible: &VisibleLeg, active: &ActiveLeg) -> bool {
         self.leg_of_pass(visible, active.pass_leg.pass)
             == self.laying.knot().legs_of(visible.leg.strand)
             && !self.goes_on(active.pass_leg)
-    }
-
-    /// Where to write the numbers of the first and the last pin of the leg in hand, or `None`
-    /// where they can be seen at the pin itself: for the copy in the middle of the picture.
-    pub fn far_numbers(&self, active: &ActiveLeg) -> [Option<Point>; 2] {
-        let (base, rows) = self.rows_of(active.leg);
-        let path = CordPath {
-            layout: &self.layout,
-            rising: active.leg.heading() == Heading::Rising,
-            start: self.focus.start,
-            base,
-            rows,
-            offset: self.layout.offset(active.beside + 1),
-        };
-        [true, false].map(|at_start| {
-            let pin = path.pin(at_start);
-            if self.shows_number(pin) {
-                None
-            } else if self.projection.board().is_some() {
-                self.leaves(path, at_start)
-            } else if let Some(point) = self
-                .beside_ring(path, at_start)
-                .or_else(|| self.beside_tube(path, at_start))
-            {
-                Some(point)
-            } else if self.number_fits(rim_at(pin, &self.layout)) {
-                Some(self.at_the_side(pin))
-            } else {
-                self.leaves(path, at_start)
-            }
-        })
-    }
-
-    /// The place at the side of the picture, level with the numbers of its rim, for a pin beyond
-    /// that side. A number among the cords would stand where there is no pin.
-    fn at_the_side(&self, pin: SheetPoint) -> Point {
-        let layout = &self.layout;
-        let height = layout.number_height(rim_at(pin, layout));
-        let inset = f64::from(layout.large_text) * 0.9;
-        let level = self.point((self.projection.middle, height)).y;
-        let is_right = (pin.0 > self.projection.middle) != self.projection.mirrored;
-        let x = if is_right {
-            f64::from(self.viewport.width) - inset
-        } else {
-            inset
-        };
-        Point::new(x, level)
-    }
-
-    /// The last point of the leg in hand that can be seen on the way to one of its pins.
-    fn leaves(&self, path: CordPath<'_>, at_start: bool) -> Option<Point> {
-        let inset = f64::from(self.layout.large_text) * -1.2;
-        let picture = self.viewport.rect().inset(inset);
-        let goal = path.straight()[usize::from(!at_start)];
-        let step = if at_start { -4.0 } else { 4.0 };
-        let mut along = self.focus.row_on_the_way() * self.layout.diagonal;
-        let mut last = None;
-        while (along - goal) * step < 0.0 {
-            let on_sheet = path.at(along, path.offset);
-            let point = self.point(on_sheet);
-            if !picture.contains(point) || self.projection.turned(on_sheet.0) >= 1.0 {
-                break;
-            }
-            last = Some(point);
-            along += step;
-        }
-        last
-    }
-
-    /// The place beside a round tube, level with the numbers of its rim, for a pin round the back of it: on the
-    /// side on which the cord goes there. `None` where those numbers are out of the picture, or no tube is
-    /// seen from the side.
-    fn beside_ring(&self, path: CordPath<'_>, at_start: bool) -> Option<Point> {
-        let radius = self.projection.radius?;
-        let (text, viewport) = (self.layout.large_text, self.viewport);
-        let pin = path.pin(at_start);
-        let rim = rim_at(pin, &self.layout);
-        if !self.number_fits(rim) {
-            return None;
-        }
-        let radius = match &self.projection.surface {
-            Some(surface) => surface.at(pin.1)[0],
-            None => radius,
-        };
-        if radius > viewport.width / 2.0 {
-            return None;
-        }
-        let aside = (radius + text * 1.1).min(viewport.width / 2.0 - text);
-        // A leg comes in on the side it travels from.
-        let from_left = at_start != self.projection.mirrored;
-        let aside = if from_left { -aside } else { aside };
-        let level = self.number_point(pin, self.layout.number_height(rim)).y;
-        Some(Point::new(f64::from(viewport.width / 2.0 + aside), level))
-    }
-
-    /// The place at the side of a round tube where the cord comes round its edge from a pin on the far
-    /// side, or goes round it to one: beside the tube, or over its edge where the tube has all the width;
-    /// `None` when the edge, or the place, is out of the picture. It is for a rim that is out of the picture:
-    /// at the height of the pin the number would stand beside another pin, the last that is seen.
-    fn beside_tube(&self, path: CordPath<'_>, at_start: bool) -> Option<Point> {
-        let (text, viewport) = (self.layout.large_text, self.viewport);
-        let radius = self.projection.radius?;
-        let at = self.round_the_edge(path, at_start);
-        let radius = match &self.projection.surface {
-            Some(surface) => surface.at(at.1)[0],
-            None => radius,
-        };
-        let furthest = viewport.width / 2.0 - text;
-        let clear = (radius + text * 1.1).min(furthest);
-        let at = self.point(at);
-        let at = self.clear_of_pins(at, path.pin(at_start));
-        let (low, high) = (f64::from(text), f64::from(viewport.height - text));
-        let is_seen = radius <= viewport.width / 2.0 && (low..=high).contains(&at.y);
-        // A leg comes in on the side it travels from.
-        let from_left = at_start != self.projection.mirrored;
-        let aside = if from_left { -clear } else { clear };
-        let x = f64::from(viewport.width / 2.0 + aside);
-        is_seen.then(|| Point::new(x, at.y))
-    }
-
-    /// A point beside the tube, so far from the height of a pin on its far side that a number there does
-    /// not stand beside the pin of that rim which is seen at the edge.
-    fn clear_of_pins(&self, at: Point, pin: SheetPoint) -> Point {
-        if self.projection.turned(pin.0) <= 1.0 {
-            return at;
-        }
-        let height = self.point(pin).y;
-        let clear = f64::from(self.layout.large_text) * 1.1;
-        let y = match rim_at(pin, &self.layout) {
-            Rim::Bottom => at.y.min(height - clear),
-            Rim::Top => at.y.max(height + clear),
-        };
-        Point::new(at.x, y)
-    }
-
-    /// The last point of the leg in hand before the edge of the tube, on the way to one of its pins; the
-    /// pin itself where it is this side of the edge.
-    fn round_the_edge(&self, path: CordPath<'_>, at_start: bool) -> SheetPoint {
-        let pin = path.pin(at_start);
-        if self.projection.turned(pin.0) <= 1.0 {
-            return pin;
-        }
-        let goal = path.straight()[usize::from(!at_start)];
-        let middle = self.focus.row_on_the_way() * self.layout.diagonal;
-        // A leg is straight on the sheet, so halving finds the edge.
-        let (mut seen, mut hidden) = (middle, goal);
-        for _ in 0..20 {
-            let between = f32::midpoint(seen, hidden);
-            if self.projection.turned(path.at(between, path.offset).0) < 1.0 {
-                seen = between;
-            } else {
-                hidden = between;
-            }
-        }
-        path.at(seen, path.offset)
-    }
-}
-
-/// The rim that a pin on the sheet stands on.
-fn rim_at(pin: SheetPoint, layout: &SceneLayout) -> Rim {
-    if pin.1 > layout.top() / 2.0 {
-        Rim::Top
-    } else {
-        Rim::Bottom
     }
 }

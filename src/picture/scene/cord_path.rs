@@ -24,6 +24,8 @@ pub struct CordPath<'a> {
     pub rows: i32,
     /// Distance to the right of the middle of its cable.
     pub offset: f32,
+    /// How much sooner its loose end stops, for the head that it has.
+    pub head: f32,
 }
 
 /// Where a stretch of cord begins or ends.
@@ -322,6 +324,6 @@ impl CordPath<'_> {
         } else {
             self.base - self.rows
         };
-        real(bottom) * layout.row - layout.overhang(Rim::Bottom) - layout.end_length()
+        real(bottom) * layout.row - layout.overhang(Rim::Bottom) - layout.end_length() + self.head
     }
 }

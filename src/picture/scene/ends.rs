@@ -7,6 +7,9 @@ use super::sheet_point::SheetPoint;
 use super::visible_legs::VisibleLeg;
 use crate::knot::{Heading, Leg, PassLeg};
 
+/// So far round from the eye an end that shows again beyond its bights is left out: 1 at the edge of a tube.
+const TURNED_TOO_FAR: f32 = 0.8;
+
 impl KnotScene {
     /// How the cord begins at its first pin.
     pub fn start_limit(&self, visible: &VisibleLeg, pass: u16) -> Limit {
@@ -176,6 +179,11 @@ impl KnotScene {
         };
         let half = layout.cord / 2.0 / form.around;
         let (left, right) = (x - half, x + half);
+        // At the very edge of a tube it would be a stray stroke: no cord is seen that it belongs to. And a head
+        // may leave nothing of it.
+        if self.projection.turned(x) > TURNED_TOO_FAR || edge(x).1 <= tip {
+            return None;
+        }
         Some([edge(left), edge(right), (right, tip), (left, tip)])
     }
 }
@@ -206,6 +214,7 @@ mod tests {
             has_pins: true,
             captions: &Captions::default(),
             viewport: Viewport::new(1200.0, 800.0),
+            beside: 0.0,
         };
         KnotScene::tied(sight, plan.laying(), plan.side, plan.hand, &moment)
     }

@@ -60,6 +60,8 @@ pub struct Sight<'a> {
     pub captions: &'a Captions,
     /// The pixels there are.
     pub viewport: Viewport,
+    /// How many of them at the right are for something else than the knot.
+    pub beside: f32,
 }
 
 impl Sight<'_> {
@@ -73,7 +75,7 @@ impl Sight<'_> {
 
     fn constraints(&self, knot: &Knot, rows_in_hand: f32) -> Constraints {
         Constraints {
-            width: self.viewport.width,
+            width: self.viewport.width - self.beside,
             height: self.viewport.height,
             across: across(self.view, knot.lattice().round()),
             rows_in_hand,
@@ -158,13 +160,16 @@ impl KnotScene {
             view,
             captions,
             viewport,
+            beside,
             ..
         } = sight;
         let focus = Focus::new(&layout, &laid, laying.knot());
         let mirrored = hand == Hand::Left;
+        let mut projection = Projection::new(view, &layout, focus, viewport, mirrored);
+        projection.leave_free(viewport.width - beside);
         Self {
             laying: laying.clone(),
-            projection: Projection::new(view, &layout, focus, viewport, mirrored),
+            projection,
             laid,
             layout,
             focus,

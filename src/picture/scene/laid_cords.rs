@@ -37,6 +37,8 @@ pub struct LaidCords {
     pub tail: Option<(PassLeg, Leg)>,
     /// The cord that is looked at though none is in hand, and its leg: it is faired, or was laid last.
     pub lit: Option<(PassLeg, Leg)>,
+    /// The leg that was laid last, where the work is looked at: what is told of it is what it crosses.
+    pub looked_at: Option<ActiveLeg>,
     /// Whether all is laid, and every cord is to be noticed.
     pub finished: bool,
     /// What there is of pins.
@@ -132,6 +134,10 @@ impl LaidCords {
                 }
                 _ => None,
             },
+            looked_at: match moment {
+                Moment::Looking(pass_leg) => ActiveLeg::new(laying, *pass_leg, &(0..usize::MAX)),
+                _ => None,
+            },
             finished: matches!(
                 moment,
                 Moment::Fairing(_)
@@ -165,6 +171,11 @@ impl LaidCords {
         let row = usize::from(pin.row.number - 1) * usize::from(self.bights);
         let index = row + usize::from(pin.number - 1);
         counts.get(index).copied().unwrap_or(0)
+    }
+
+    /// The leg whose crossings and pins are told: the one in hand, or the one that is looked at.
+    pub fn told(&self) -> Option<&ActiveLeg> {
+        self.active.as_ref().or(self.looked_at.as_ref())
     }
 
     /// The most cords that any leg has.

@@ -34,6 +34,8 @@ const ICON: f32 = 72.0;
 pub const NUMBER_RING: f32 = 0.82;
 /// Width of a digit in sizes of its type: the bold face's, from its file.
 pub const DIGIT: f32 = 0.64;
+/// Type of what is looked up, where it has room: a pixel of it is a minute of arc at the tyer's distance.
+pub const USUAL_TEXT: f32 = 22.0;
 /// Bounds for the height of a row in half pitches; outside them crossings get too slanted.
 pub const STEEPNESS: [f32; 2] = [0.8, 1.3];
 
@@ -80,6 +82,8 @@ pub struct SceneLayout {
     pub number_pitch: f32,
     /// Digits of the largest pin number, or letters of the longest name of a bight.
     pub digits: f32,
+    /// Radius of the ring round the widest number, in sizes of its type; of a name, half the height of its plate.
+    pub ring_in_type: f32,
     /// The largest that type of a pin number becomes; nought where none are shown.
     pub largest_text: f32,
     /// Size of the type of a pin number.
@@ -227,6 +231,11 @@ impl SceneLayout {
         } else {
             -1.0
         };
+        let digits = match knot.bights() {
+            0..10 => 1.0,
+            10..100 => 2.0,
+            _ => 3.0,
+        };
         Self {
             height: i32::from(knot.lattice().height()),
             bights: i32::from(knot.bights()),
@@ -247,11 +256,12 @@ impl SceneLayout {
             passes,
             toward,
             number_pitch: constraints.crowding * 2.0 * f32::from(knot.nested()),
-            digits: constraints.letters.unwrap_or(match knot.bights() {
-                0..10 => 1.0,
-                10..100 => 2.0,
-                _ => 3.0,
-            }),
+            digits: constraints.letters.unwrap_or(digits),
+            ring_in_type: if constraints.letters.is_some() {
+                NUMBER_RING
+            } else {
+                NUMBER_RING.max(DIGIT / 2.0 * digits + 0.3)
+            },
             largest_text: if constraints.width.min(constraints.height) < ICON {
                 0.0
             } else {
@@ -297,11 +307,11 @@ impl SceneLayout {
             .max(1.6)
             .min(0.14 * pitch);
         self.pin = (0.12 * pitch).min(0.5 * self.cord).max(1.5);
-        // A pixel of type is a minute of arc at the tyer's distance: 22 for what is looked up, 42 for
-        // what is looked for, where the pins stand far enough apart.
+        // 22 minutes of arc for what is looked up, 42 for what is looked for, where the pins stand far
+        // enough apart.
         let room = self.number_pitch * self.half_pitch;
         let half = DIGIT / 2.0 * self.digits;
-        self.text = (room / (2.0 * half + 0.4)).clamp(12.0, 22.0);
+        self.text = (room / (2.0 * half + 0.4)).clamp(12.0, USUAL_TEXT);
         let ring = NUMBER_RING.max(half + 0.3);
         let beside = room - half * self.text - 2.0;
         self.large_text =

@@ -5,6 +5,11 @@ use super::layout::SceneLayout;
 use super::sheet_point::real;
 use crate::knot::Rim;
 
+/// Between the ring of a number and the cords.
+const CLEAR: f32 = 3.0;
+/// Between it and the edge of the picture.
+pub(super) const AT_THE_EDGE: f32 = 2.0;
+
 impl SceneLayout {
     /// How far to the right of the middle of its cable the cord of `pass` lies, on a rising
     /// leg of the sheet looking along it; a falling leg likewise.
@@ -36,12 +41,25 @@ impl SceneLayout {
     /// From the outermost bights of the top rim to the middle of its numbers: clear of a head at the top
     /// of a bight.
     fn number_above(&self) -> f32 {
-        0.4 * self.head_length() + self.large_text * 0.9
+        0.4 * self.head_length() + self.ring() + CLEAR
     }
 
     /// From the outermost bights of the bottom rim to the middle of its numbers: clear of the ends.
     fn number_below(&self) -> f32 {
-        self.end_length() + self.head_length() + self.large_text * 0.9
+        let head = self.head_length();
+        // With the edge that sets the head off.
+        let hangs = self.end_length() + 1.1 * head - self.head_within_end();
+        hangs + self.ring() + CLEAR
+    }
+
+    /// How much of the head of a loose end lies within the length of an end: the cord stops so much sooner.
+    pub fn head_within_end(&self) -> f32 {
+        self.head_length().min(self.end_length())
+    }
+
+    /// Radius of the ring or disc round the number of a pin of the leg in hand, whatever its digits.
+    pub fn ring(&self) -> f32 {
+        self.large_text * self.ring_in_type
     }
 
     /// Height on the sheet of the middle of a rim's numbers.
@@ -67,12 +85,12 @@ impl SceneLayout {
 
     /// Room needed above the top rim line, in the picture.
     pub fn above(&self) -> f32 {
-        self.beyond(Rim::Top) + self.number_above() + self.large_text * 0.9
+        self.beyond(Rim::Top) + self.number_above() + self.ring() + AT_THE_EDGE
     }
 
     /// Room needed below the bottom rim line, in the picture.
     pub fn below(&self) -> f32 {
-        self.beyond(Rim::Bottom) + self.number_below() + self.large_text * 0.9
+        self.beyond(Rim::Bottom) + self.number_below() + self.ring() + AT_THE_EDGE
     }
 
     /// How far bights reach beyond the line of a rim, on the surface.

@@ -4,8 +4,9 @@ use std::f32::consts::{PI, TAU};
 
 use super::layout::{
     COMFORTABLE, Constraints, DIGIT, LARGEST, NUMBER_RING, Proportions, SMALLEST,
-    SMALLEST_FINISHED, SMALLEST_WITH_RIMS, STEEPNESS, SceneLayout, largest,
+    SMALLEST_FINISHED, SMALLEST_WITH_RIMS, STEEPNESS, SceneLayout, USUAL_TEXT, largest,
 };
+use super::layout_room::AT_THE_EDGE;
 use super::meridian::{Bend, Meridian, TIGHTEST};
 use super::sheet_point::real;
 use super::view::single;
@@ -22,6 +23,8 @@ const BESIDE: f32 = 1.06;
 const TINY: f32 = 0.02;
 /// So much wider than a finished mat its board is drawn.
 const AROUND_FINISHED: f32 = 1.05;
+/// Legs of a board are not drawn closer than this so that its numbers become larger.
+const LEAST_FOR_NUMBERS: f32 = 11.0;
 /// Inner circles of boards that are tried one after another until their numbers have room, in those on
 /// which bights would lie close.
 const INNER_CIRCLES: [f32; 8] = [1.2, 1.4, 1.7, 2.0, 2.5, 3.2, 4.2, 6.0];
@@ -168,8 +171,9 @@ impl SceneLayout {
         };
         // Numbers have to stand within the inner circle, which is drawn wider for them.
         let wider = INNER_CIRCLES.into_iter().filter(|wider| *wider > open);
-        // As wide as numbers need it: what would be had where there is no room for the word in it besides.
-        let mut wordless = None;
+        // As wide as numbers need it to be read as easily as elsewhere, and the word besides. The best that was
+        // found before the legs would lie too close for that.
+        let mut best: Option<(u8, Self)> = None;
         for open in std::iter::once(open).chain(wider) {
             self.meridian = Some(Meridian::board(angle, open));
             let half_pitch = largest([smallest, LARGEST], |half_pitch| {
@@ -181,20 +185,26 @@ impl SceneLayout {
                 self.zoomed = true;
                 self.set_board(COMFORTABLE);
             }
-            if self.zoomed && wordless.is_some() {
+            if self.zoomed && best.is_some() {
                 break;
             }
             if !has_numbers || self.zoomed {
                 return self;
             }
-            if self.inner_numbers_fit() {
-                if self.inner_word_fits(constraints.inner_word) {
-                    return self;
-                }
-                wordless.get_or_insert_with(|| self.clone());
+            if !self.inner_numbers_fit() {
+                continue;
+            }
+            let is_clear = half_pitch >= LEAST_FOR_NUMBERS && self.text >= USUAL_TEXT;
+            let has_word = self.inner_word_fits(constraints.inner_word);
+            let rank = 2 * u8::from(is_clear) + u8::from(has_word);
+            if best.as_ref().is_none_or(|(before, _)| *before < rank) {
+                best = Some((rank, self.clone()));
+            }
+            if is_clear && has_word {
+                break;
             }
         }
-        wordless.unwrap_or(self)
+        best.map_or(self, |(_, layout)| layout)
     }
 
     /// Works out everything that follows from the size of a cell on a board.
@@ -222,7 +232,7 @@ impl SceneLayout {
     /// Whether the numbers within the inner circle keep clear of one another.
     fn inner_numbers_fit(&self) -> bool {
         let inner = self.meridian.map_or(1.0, |line| line.end(Rim::Top)[0]);
-        let to_numbers = self.above() - 0.9 * self.large_text;
+        let to_numbers = self.above() - self.ring() - AT_THE_EDGE;
         let radius = inner * self.unit() - to_numbers;
         let bights = real(self.bights);
         let half = (DIGIT * self.digits * self.text).max(0.75 * self.text) / 2.0;

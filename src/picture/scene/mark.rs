@@ -25,7 +25,18 @@ pub enum Mark {
     Stagger(Pin),
 }
 
+/// Beside a tube, for the numbers of what is counted on it: their discs, and a gap.
+const BESIDE: f32 = 62.0;
+
 impl Mark {
+    /// How much of a picture of this width is kept free on the right, for what stands beside the tube.
+    pub(super) fn beside(self, width: f32) -> f32 {
+        match self {
+            Self::Leads => BESIDE.min(0.3 * width),
+            _ => 0.0,
+        }
+    }
+
     /// Where on the tube the one place stands that is pointed at, in half pitches and rows; none where
     /// it is not one place.
     pub(super) fn stands_at(self, knot: &Knot) -> Option<(u16, u16)> {

@@ -10,6 +10,7 @@ mod cord_path;
 mod cords;
 mod crossings;
 mod ends;
+mod far_numbers;
 mod focus;
 mod illustration;
 mod knot;
@@ -43,6 +44,7 @@ pub use view::{View, Viewport, single};
 
 pub(super) use active_leg::ActiveLeg;
 pub(super) use cord_path::Limit;
+pub(super) use far_numbers::{FarSign, POINTER};
 pub(super) use knot::{KnotScene, Viewpoint};
 pub(super) use laid_cords::ShownPins;
 pub(super) use layout::NUMBER_RING;

@@ -48,6 +48,7 @@ impl Scene {
             has_pins: true,
             captions: &Captions::default(),
             viewport: viewport.usable(),
+            beside: 0.0,
         };
         Self::of(KnotScene::tied(sight, laying, side, hand, moment))
     }
@@ -72,6 +73,7 @@ impl Scene {
             has_pins: true,
             captions: &Captions::default(),
             viewport: viewport.usable(),
+            beside: 0.0,
         };
         Self::of(KnotScene::finished(
             sight, laying, side, hand, moment, shape,

@@ -3,7 +3,6 @@
 use kurbo::Point;
 
 use super::knot::KnotScene;
-use super::layout::NUMBER_RING;
 use super::projection::Span;
 use super::sheet_point::{SheetPoint, real, whole};
 use crate::knot::{Pin, Rim};
@@ -26,14 +25,14 @@ impl KnotScene {
     /// The pins of a rim that can be seen, from left to right.
     pub fn visible_pins(&self, rim: Rim) -> impl Iterator<Item = VisiblePin> + '_ {
         let (layout, across) = (&self.layout, self.projection.across);
-        let (inner, knot) = (self.inner(), self.laying.knot());
+        let (seams, knot) = (self.projection.seams, self.laying.knot());
         let shift = if rim == Rim::Top { layout.stagger } else { 0 };
         let columns = self.columns(across, shift, [1, 1]);
         columns.flat_map(move |half_pitch| {
             let x = real(half_pitch) * layout.half_pitch;
             let turned = self.projection.turned(x);
             let number = self.number(half_pitch - shift);
-            let is_seen = across.contains(x) && turned <= 1.0;
+            let is_seen = self.projection.is_in_sight(x);
             let rows = (1..=knot.nested()).filter(move |_| is_seen);
             rows.filter_map(move |row| {
                 let pin = knot.pin(rim, row, number)?;
@@ -50,7 +49,7 @@ impl KnotScene {
                         Rim::Bottom => (x, height + inside),
                         Rim::Top => (x, height - inside),
                     },
-                    within: inner.contains(x),
+                    within: seams.is_none_or(|turn| turn.contains(x)),
                     turned,
                 })
             })
@@ -97,7 +96,7 @@ impl KnotScene {
             return true;
         }
         let Span { from, to } = self.projection.upright;
-        let ring = self.layout.large_text * NUMBER_RING;
+        let ring = self.layout.ring();
         (from + ring..=to - ring).contains(&self.layout.number_height(rim))
     }
 
@@ -113,14 +112,13 @@ impl KnotScene {
         if projection.board().is_some() {
             return self.is_whole_at((pin.0, self.layout.number_height(rim)));
         }
-        let across = projection.seams.is_some()
-            || projection.across.contains(pin.0) && projection.turned(pin.0) <= 1.0;
+        let across = projection.seams.is_some() || projection.is_in_sight(pin.0);
         across && self.number_fits(rim)
     }
 
     /// Whether a number at this point of the sheet is in the picture with all of its ring.
     pub fn is_whole_at(&self, at: SheetPoint) -> bool {
-        let ring = f64::from(self.layout.large_text * NUMBER_RING);
+        let ring = f64::from(self.layout.ring());
         self.viewport.rect().inset(-ring).contains(self.point(at))
     }
 }

@@ -104,6 +104,14 @@ impl Projection {
         projection
     }
 
+    /// Moves a straight tube to the left as far as it must, to end at `right` where it has room there.
+    pub fn leave_free(&mut self, right: f32) {
+        let straight = self.radius.filter(|_| self.surface.is_none());
+        if let Some(radius) = straight.filter(|radius| 2.0 * radius <= right) {
+            self.centre = self.centre.min(right - radius);
+        }
+    }
+
     /// A board is turned as the tyer turns it: what is in hand is on the near side. One that is too large for
     /// the picture is cut off beyond that.
     fn of_board(
@@ -234,6 +242,14 @@ impl Projection {
             .map_or(0.0, |radius| ((x - self.middle) / radius).abs() / FRAC_PI_2)
     }
 
+    /// Whether what stands at `x` is on this side of the tube. At its very edge it is, half of it: in every
+    /// picture, however the edge is rounded there.
+    pub fn is_in_sight(&self, x: f32) -> bool {
+        let hair = self.radius.map_or(0.0, |radius| radius * AT_THE_VERY_EDGE);
+        let Span { from, to } = self.across;
+        (from - hair..=to + hair).contains(&x) && self.turned(x) <= 1.0 + AT_THE_VERY_EDGE
+    }
+
     /// The longest step along the sheet that may be drawn as a straight line.
     pub fn step(&self) -> f32 {
         if let Some(board) = self.board() {
@@ -244,6 +260,9 @@ impl Projection {
             .map_or(f32::MAX, |radius| (radius * bent).max(4.0))
     }
 }
+
+/// So close to the edge of a tube, in quarters of it, what stands on it is seen.
+const AT_THE_VERY_EDGE: f32 = 1e-3;
 
 /// Turns of a board beyond which nothing of it is looked for: every leg is seen whole, and once.
 const EVERYWHERE: f32 = 1000.0;

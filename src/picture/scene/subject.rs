@@ -138,6 +138,16 @@ impl Subject {
         }
     }
 
+    /// Whether it is a knot on a board: as wide as it is tall, where it is not rolled out.
+    pub fn is_on_board(&self) -> bool {
+        match self {
+            Self::Knot { ground, .. } => ground.is_some_and(|ground| ground.is_flat()),
+            Self::Marked { of, .. } => of.is_on_board(),
+            Self::GoingIn { into, .. } => into.is_on_board(),
+            Self::Rings { .. } => false,
+        }
+    }
+
     /// The same with these words written in it.
     #[must_use]
     pub fn captioned(mut self, words: &Captions) -> Self {
@@ -294,12 +304,19 @@ impl Subject {
 
     /// The picture in a view of the tube; rings are always rolled out.
     pub fn scene(&self, view: View, viewport: Viewport) -> Scene {
+        self.scene_beside(view, viewport, 0.0)
+    }
+
+    /// The same with so much kept free on the right.
+    fn scene_beside(&self, view: View, viewport: Viewport, beside: f32) -> Scene {
         match self {
             Self::Marked { of, mark } => of
-                .scene(view, viewport)
+                .scene_beside(view, viewport, mark.beside(viewport.usable().width))
                 .turned_to(view, *mark)
                 .marked(*mark),
-            Self::GoingIn { into, past } => into.scene(view, viewport).going_in(*past),
+            Self::GoingIn { into, past } => {
+                into.scene_beside(view, viewport, beside).going_in(*past)
+            }
             Self::Rings {
                 layout,
                 rows,
@@ -322,6 +339,7 @@ impl Subject {
                     has_pins: *has_pins,
                     captions,
                     viewport: viewport.usable(),
+                    beside,
                 };
                 Scene::of(match shape {
                     Some(shape) => KnotScene::finished(sight, laying, *side, *hand, moment, shape),

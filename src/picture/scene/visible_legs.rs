@@ -101,6 +101,11 @@ impl KnotScene {
             base: visible.base,
             rows: visible.rows,
             offset: self.layout.offset(pass),
+            head: if self.has_loose_head(visible, pass) {
+                self.layout.head_within_end()
+            } else {
+                0.0
+            },
         }
     }
 
