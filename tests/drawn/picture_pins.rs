@@ -376,6 +376,8 @@ fn an_end_at_the_edge_of_a_tube_leaves_no_sliver_below() {
         let laying = laying(leads, bights, 2, "1", LayingOrder::default());
         for side in [Side::Right, Side::Left] {
             let mut hung: Vec<(String, Rect, Rect)> = Vec::new();
+            // All ends hang down equally far, farther than any bight.
+            let mut tip: f64 = 0.0;
             for nth in 0..laying.legs() {
                 let moment = Moment::at(laying.nth_leg(nth).unwrap());
                 let size = Viewport::new(890.0, 553.0);
@@ -393,6 +395,7 @@ fn an_end_at_the_edge_of_a_tube_leaves_no_sliver_below() {
                 let lowest = pins.iter().map(|pin| pin.center.y + 1.5 * pin.radius);
                 let lowest = lowest.fold(0.0, f64::max);
                 for cord in cords.flatten().map(|cord| cord.bounding_box()) {
+                    tip = tip.max(cord.y1);
                     // What shows again of an end beyond the bights that lie over it.
                     if cord.y0 > lowest && cord.height() < 40.0 {
                         let what = format!("{leads} {bights} leg {nth} {side:?}");
@@ -400,8 +403,6 @@ fn an_end_at_the_edge_of_a_tube_leaves_no_sliver_below() {
                     }
                 }
             }
-            // All ends hang down equally far, farther than any bight.
-            let tip = hung.iter().map(|(_, cord, _)| cord.y1).fold(0.0, f64::max);
             for (what, end, tube) in hung.iter().filter(|(_, cord, _)| cord.y1 > tip - 2.0) {
                 let is_at_edge = end.x0 < tube.x0 + 6.0 || end.x1 > tube.x1 - 6.0;
                 assert!(!is_at_edge || end.width() > 5.0, "{what}: {end:?} {tube:?}");
