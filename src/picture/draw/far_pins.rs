@@ -237,6 +237,23 @@ impl KnotDrawing<'_> {
         )
     }
 
+    /// Where a ring goes round the back, or as much before it on the way there as keeps the tip off a pin that is
+    /// seen at the edge: it would be taken for the one that is meant.
+    fn clear_of_pins(&self, name: &Name, ring: Point, up: f64) -> Point {
+        let scene = self.scene;
+        let radius = f64::from(scene.layout.pin);
+        let mut pins = scene.visible_pins(name.pin.rim);
+        let is_at_pin = pins.any(|visible| {
+            let pin = scene.point(visible.at);
+            visible.within && (pin - ring).hypot() < radius + TIP[0] + OFF_THE_EDGE
+        });
+        if is_at_pin {
+            Point::new(ring.x, ring.y - up * (radius + 2.0 * TIP[0]))
+        } else {
+            ring
+        }
+    }
+
     /// The way from a number to where its ring goes round the back, beside the tube; none where another number
     /// is in its way.
     fn way_behind(&self, name: &Name, ring: Point) -> Option<WayBehind> {
@@ -249,6 +266,7 @@ impl KnotDrawing<'_> {
         let aside = (x - number.center().x).abs();
         let clear = (radius * radius - aside * aside).max(0.0).sqrt();
         let up = (ring.y - number.center().y).signum();
+        let ring = self.clear_of_pins(name, ring, up);
         let from = number.center().y + up * clear;
         let long = (ring.y - from) * up - TIP[0];
         let room = Rect::new(x - LINE, from, x + LINE, ring.y).abs();

@@ -154,7 +154,6 @@ impl KnotDrawing<'_> {
         } else {
             f64::from(self.scene.layout.text) * BETWEEN_NUMBERS
         };
-        // A ring is told from a plain number however close it stands.
         let far = far.iter().map(|name| (self.taken(name), BETWEEN_ON_BOARD));
         let mut taken: Vec<(Taken, f64)> = far.collect();
         let mut crowded = Vec::new();
@@ -166,7 +165,13 @@ impl KnotDrawing<'_> {
             // The numbers of the leg are there whatever else is.
             let is_kept = is_free || is_named(name);
             if is_kept {
-                taken.push((place, between));
+                // A ring is told from a plain number however close it stands.
+                let free = if is_named(name) {
+                    BETWEEN_ON_BOARD
+                } else {
+                    between
+                };
+                taken.push((place, free));
             } else {
                 crowded.push(name.pin.rim);
             }

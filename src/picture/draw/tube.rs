@@ -96,9 +96,20 @@ impl KnotDrawing<'_> {
     fn way(&self, visible: &VisibleLeg, pass: u16, width: f32) -> Outlines {
         let path = self.scene.cord_path(visible, pass);
         let bight = Limit::Bight(path.offset);
+        // Where a tail hangs already the cord comes from there, and not round the pin.
+        let has_tail = self
+            .scene
+            .laid
+            .tail
+            .is_some_and(|(_, leg)| leg == visible.leg);
+        let start = if has_tail {
+            Limit::Square(path.straight()[0])
+        } else {
+            bight
+        };
         let mut outlines = Outlines::default();
         let step = self.scene.projection.step();
-        path.outline((bight, bight), width, step, &mut outlines);
+        path.outline((start, bight), width, step, &mut outlines);
         outlines
     }
 }

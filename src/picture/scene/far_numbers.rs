@@ -145,7 +145,7 @@ impl KnotScene {
     /// all the width: there is no room further out.
     fn clear_of_tube(&self, radius: f32) -> f32 {
         let (ring, text) = (self.layout.ring(), self.layout.large_text);
-        (radius + ring + 0.28 * text).min(self.viewport.width / 2.0 - ring - TO_THE_EDGE)
+        (radius + ring + 0.5 * text).min(self.viewport.width / 2.0 - ring - TO_THE_EDGE)
     }
 
     /// The place at the side of a round tube where the cord comes round its edge from a pin on the far

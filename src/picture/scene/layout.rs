@@ -36,6 +36,8 @@ pub const NUMBER_RING: f32 = 0.82;
 pub const DIGIT: f32 = 0.64;
 /// Type of what is looked up, where it has room: a pixel of it is a minute of arc at the tyer's distance.
 pub const USUAL_TEXT: f32 = 22.0;
+/// Between the ring of a number and a plain number beside it, in pixels.
+const BESIDE_RING: f32 = 3.0;
 /// Bounds for the height of a row in half pitches; outside them crossings get too slanted.
 pub const STEEPNESS: [f32; 2] = [0.8, 1.3];
 
@@ -313,7 +315,7 @@ impl SceneLayout {
         let half = DIGIT / 2.0 * self.digits;
         self.text = (room / (2.0 * half + 0.4)).clamp(12.0, USUAL_TEXT);
         let ring = NUMBER_RING.max(half + 0.3);
-        let beside = room - half * self.text - 2.0;
+        let beside = room - half * self.text - BESIDE_RING;
         self.large_text =
             (beside / ring).clamp(1.2 * self.text, self.largest_text.max(1.2 * self.text));
         if self.largest_text <= 0.0 {
