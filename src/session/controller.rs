@@ -175,11 +175,12 @@ impl Session {
     }
 
     /// The tie in hand from its longest name to its shortest; of a batch first which piece it is.
-    fn named(&self, walk: &Walk) -> [String; 3] {
+    fn named(&self, walk: &Walk) -> [String; 4] {
         let plan = walk.script().plan();
         let names = [
             self.words.telling(plan, walk.script().at_once()),
             self.words.tie_line(plan),
+            self.words.tie_without_weave(plan),
             self.words.tie_in_short(plan),
         ];
         let batch = self.tie.as_ref().and_then(|tie| tie.tie().batch.as_ref());

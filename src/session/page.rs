@@ -96,8 +96,9 @@ pub struct Page {
     pub answer: Option<String>,
     /// Whether that answer says where the tyer is.
     pub is_whereabouts: bool,
-    /// The knot: with how it is told, by its name alone, and by its numbers for where there is little room.
-    pub tie: [String; 3],
+    /// The knot: with how it is told, by its name alone, by that without its weave, and by its numbers for
+    /// where there is little room.
+    pub tie: [String; 4],
     /// Which keys there are.
     pub keys: Keys,
     /// The parts of the job, and how far each is.

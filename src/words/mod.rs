@@ -67,5 +67,5 @@ pub use settings::SettingValue;
 pub use showing::{CrossingMark, Shown};
 pub use spoken::{Sentence, Spoken};
 pub use spoken_messages::Remark;
-pub use unbroken::unbroken;
+pub use unbroken::{bound, unbroken};
 pub use units::Units;

@@ -8,6 +8,7 @@ use super::selectors::Selector;
 use super::spoken_messages::SpokenMessage;
 use super::{Spoken, Words};
 use crate::guide::{AtOnce, LegsLaid, Plan};
+use crate::knot::Hand;
 use crate::shelf::Shelved;
 
 impl Words {
@@ -17,9 +18,25 @@ impl Words {
             ("run", run) if run == FluentValue::from(plan.knot().nested()) => ("usual", run),
             told => told,
         };
+        self.tie_told(plan, kind, weave, plan.hand)
+    }
+
+    /// A tie without how it is woven and which way round, for where there is little room: "5 lead 7 bight,
+    /// doubled".
+    pub fn tie_without_weave(&self, plan: &Plan) -> String {
+        self.tie_told(plan, "usual", FluentValue::None, Hand::Right)
+    }
+
+    fn tie_told(
+        &self,
+        plan: &Plan,
+        kind: &'static str,
+        weave: FluentValue<'static>,
+        hand: Hand,
+    ) -> String {
         let mut args = fluent_args! {
             "leads" => plan.knot().leads(), "bights" => plan.knot().bights(),
-            "passes" => plan.laying().passes(), "hand" => plan.hand.selector(),
+            "passes" => plan.laying().passes(), "hand" => hand.selector(),
             "kind" => kind, "weave" => weave,
         };
         set_nested(&mut args, plan.knot().lattice());

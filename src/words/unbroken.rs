@@ -6,12 +6,27 @@
 /// assert_eq!(marlinspeak::words::unbroken("12 of 14 legs"), "12\u{a0}of 14\u{a0}legs");
 /// ```
 pub fn unbroken(text: &str) -> String {
+    joined(text, |before, _| is_number(before))
+}
+
+/// The same, and with the word before a number too: what a pin is called stays with its number.
+///
+/// ```
+/// assert_eq!(marlinspeak::words::bound("at top pin 3."), "at top pin\u{a0}3.");
+/// ```
+pub fn bound(text: &str) -> String {
+    let begins = |word: &str| word.starts_with(|letter: char| letter.is_ascii_digit());
+    joined(text, |before, after| is_number(before) || begins(after))
+}
+
+/// A text with U+00A0 between two words that are one.
+fn joined(text: &str, are_one: impl Fn(&str, &str) -> bool) -> String {
     let mut kept = String::with_capacity(text.len());
     let mut words = text.split(' ').peekable();
     while let Some(word) = words.next() {
         kept.push_str(word);
-        if words.peek().is_some() {
-            kept.push(if is_number(word) { '\u{a0}' } else { ' ' });
+        if let Some(after) = words.peek() {
+            kept.push(if are_one(word, after) { '\u{a0}' } else { ' ' });
         }
     }
     kept

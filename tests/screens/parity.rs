@@ -20,7 +20,7 @@ use marlinspeak::session::{Event, Keys, Timer, Walk};
 use marlinspeak::settings::{Settings, SettingsFile};
 use marlinspeak::shelf::{Batch, Shelf, ShelfError, Tie};
 use marlinspeak::voice::{VoiceError, VoiceEvent};
-use marlinspeak::words::{Words, unbroken};
+use marlinspeak::words::{Words, bound};
 use proptest::prelude::*;
 use serde_json::Value;
 use tempfile::TempDir;
@@ -252,9 +252,9 @@ impl Faces {
         }
         let parts = parts.chain([&page.shown.line, &page.shown.phase]);
         for part in parts.chain(marks).chain(&page.shown.caution) {
-            // What is in the bag stands in lines of its own; over the step a number stays with its noun.
+            // What is in the bag stands in lines of its own; over the step a number stays with what it counts.
             for line in part.lines() {
-                let is_seen = self.window.sees(line) || self.window.sees(&unbroken(line));
+                let is_seen = self.window.sees(line) || self.window.sees(&bound(line));
                 assert!(is_seen, "not seen: {line:?}");
             }
         }

@@ -613,8 +613,13 @@ fn the_part_in_hand_has_its_name_where_the_strip_has_none() {
         let settings = Settings::default();
         let mut hands = Hands::open_in(words(tag), folder.path(), Some(plan), settings);
         for press in 0..40 {
-            let job = hands.session().page().unwrap().job;
-            let now = job.iter().find(|part| part.is_now);
+            let page = hands.session().page().unwrap();
+            if let Some(time) = page.time_left {
+                let mut screen = hands.screen(SMALLEST);
+                let is_told = in_sight(&mut screen, SMALLEST, &time).is_some();
+                assert!(is_told, "{tag}, press {press}: {time}");
+            }
+            let now = page.job.iter().find(|part| part.is_now);
             if let Some(part) = now {
                 let mut screen = hands.screen(SMALLEST);
                 let name = in_sight(&mut screen, SMALLEST, &part.name);

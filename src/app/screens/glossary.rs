@@ -112,7 +112,7 @@ impl ScreenPage for State {
             let large = (size.width.min(1.6 * size.height) / 14.0).clamp(30.0, 64.0);
             let meaning = column![
                 text(word).size(large).font(theme::BOLD).center(),
-                text(meaning).size(large * 0.5).center(),
+                text(meaning).size((large * 0.5).max(theme::BODY)).center(),
             ];
             let meaning = meaning.spacing(12).align_x(Center).width(Fill);
             // Where it is low the picture has the whole height beside the words.

@@ -165,6 +165,14 @@ fn shapes(keys: &[KeyFace], no_voice: Option<&str>, room: f32) -> Vec<Option<Sha
             shapes[place] = Some(Shape::Cap);
         }
     }
+    if let Some(place) = of_picture {
+        // By its letter alone, where all others have what they have.
+        let mut with_picture = shapes.clone();
+        with_picture[place] = Some(Shape::Cap);
+        if fits(&with_picture) {
+            return with_picture;
+        }
+    }
     shapes
 }
 

@@ -185,7 +185,7 @@ mod tests {
         // With one it is told whether it covers that, and what would where it does not.
         type_in(&mut plan, SetupField::Cover, &format!("{tight:.1}"));
         let said = with_knot(&mut plan, &mut session, "5x7");
-        assert!(said.contains("Single: it does"), "{said}");
+        assert!(said.contains("Single: fits"), "{said}");
         assert!(!plan.known.are_others);
         type_in(&mut plan, SetupField::Cover, "150");
         let said = with_knot(&mut plan, &mut session, "3 5");

@@ -14,7 +14,7 @@ use crate::app::widgets::leaves::leaves;
 use crate::app::{theme, widgets};
 use crate::bench::FitAnswer;
 use crate::guide::{FitQuestion, KnownFit};
-use crate::words::Words;
+use crate::words::{Words, unbroken};
 
 /// Between the parts of the screen, and between those of one of them.
 const GAP: f32 = 22.0;
@@ -181,7 +181,8 @@ impl State {
             known.sort_by_key(|known| !known.verdict.is_met());
         }
         let lines = known.into_iter().map(|known| {
-            let line = text(words.known_fit(known, self.cover()).to_string()).size(theme::SMALL);
+            let line = unbroken(words.known_fit(known, self.cover()).shown());
+            let line = text(line).size(theme::SMALL);
             if known.verdict.is_met() {
                 line.font(theme::BOLD).into()
             } else {

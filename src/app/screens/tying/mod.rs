@@ -20,7 +20,7 @@ use crate::app::widgets::key_bar::KeyFace;
 use crate::pedal::{Intent, Press};
 use crate::session::{Keys, Page, Walk};
 use crate::shelf::TieId;
-use crate::words::{Detail, Spoken, Words, unbroken};
+use crate::words::{Detail, Spoken, Words, bound};
 use page_frame::{Around, Over};
 pub use second_view::SecondView;
 
@@ -253,7 +253,7 @@ fn around(page: Page, words: &Words) -> Around {
     });
     let whereabouts = page.answer.clone().filter(|_| page.is_whereabouts);
     let whereabouts = whereabouts.map(|answer| Over {
-        told: unbroken(&answer),
+        told: bound(&answer),
         ..Over::default()
     });
     Around {

@@ -21,7 +21,7 @@ const KEPT: f32 = 76.0;
 /// What stands around the heart of the page.
 pub(super) struct Around {
     pub notices: Vec<String>,
-    pub tie: [String; 3],
+    pub tie: [String; 4],
     /// The key of each note, where the notes are ways out of something.
     pub ways: Vec<Option<String>>,
     /// A danger of this step.

@@ -60,12 +60,9 @@ pub(super) fn whole<'a, M: 'a>(
             let marks = plates(&shown.marks, &texts, theme::BODY, width);
             column![line, marks].spacing(SPACING).into()
         } else {
-            let marks = shown.marks.iter().map(|mark| plate(mark, theme::BODY));
-            let told = row![line(theme::HEADING)]
-                .extend(marks)
-                .spacing(12)
-                .align_y(Center);
-            told.wrap().vertical_spacing(8).into()
+            // The crossings have a row of their own, with none of them left over for another.
+            let marks = plates(&shown.marks, &Texts::new(shown), theme::BODY, room.width);
+            column![line(theme::HEADING), marks].spacing(8).into()
         };
         words = words.push(told);
         for answer in &answers {
@@ -118,7 +115,7 @@ fn fit_page<'a, M: 'a>(
     };
     let time = around.time_left.as_deref();
     let time = time.filter(|_| !strip.has_room_for_time(room.width));
-    let beside = time.map_or(0.0, |time| job_strip::room_for(time) + NAMES_GAP);
+    let beside = time.map_or(0.0, |time| job_strip::room_for(time) + 2.0 * NAMES_GAP);
     // What is in hand is told in one row, beside the time that is left.
     let phase = text(&shown.phase)
         .size(frame.head_in_one_row(&edge, room.width - beside))
@@ -130,10 +127,15 @@ fn fit_page<'a, M: 'a>(
             .push(space::horizontal())
             .push(job_strip::time_left(time));
     } else if let Some(part) = around.part_in_hand().filter(|_| !frame.has_strip_names) {
-        // Where the strip has no names the part in hand has its own all the same.
+        // Where the strip has no names the part in hand has its own all the same, and the time with it.
         if frame.has_room_beside_phase(&edge, part, room.width) {
+            let time = around.time_left.as_deref().filter(|time| {
+                let both = format!("{part}{time}");
+                frame.has_room_beside_phase(&edge, &both, room.width - NAMES_GAP)
+            });
             let part = text(part.to_owned()).size(theme::SMALL).font(theme::BOLD);
             names = names.push(space::horizontal()).push(part);
+            names = names.push(time.map(job_strip::time_left));
         }
     } else if let Some(tie) = frame.tie_in_room(&edge, &around.tie, room.width) {
         let tie = text(tie.to_owned()).size(theme::SMALL).style(theme::quiet);
