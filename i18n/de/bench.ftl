@@ -503,7 +503,7 @@ plan-ring-width = Breite eines Rings
 plan-tube-length = Rohrlänge
 plan-have = Vorhandene Schnur
 
-plan-hint = Längen wie 30, 3cm, 1 1/4 in oder 5/32in. Das Rohr, seine Lochreihen und Stifte und die vorhandene Schnur dürfen leer bleiben.
+plan-hint = Längen wie 30, 3 cm oder 5/32 Zoll. Das Rohr, seine Lochreihen und Stifte und die vorhandene Schnur dürfen leer bleiben.
 plan-answers = Knoten, die passen
 plan-all = { $count ->
         [one] Ein Knoten passt

@@ -69,7 +69,7 @@ key-write-log = aufschreiben
 
 ## Other screens
 
-key-take-up = aufnehmen
+key-take-up = weiterknüpfen
 key-begin = anfangen
 key-first-tie = knüpfen
 key-form = Knoten mit Zahlen nennen

@@ -126,7 +126,7 @@ telling = { $detail ->
 start-tie-progress = { $laid } von { $legs } Bahnen gelegt, { $days ->
         [0] { $hours ->
             [0] { $minutes ->
-                [0] zuletzt eben
+                [0] zuletzt gerade eben
                *[other] zuletzt vor { $minutes } min
             }
            *[other] zuletzt vor { $hours } h

@@ -2,7 +2,7 @@
 
 # $field: as in settings-name.
 settings-hint = { $field ->
-        [learn] Jede Taste, jedes Pedal, jeder Knopf und jedes MIDI-Pedal kann weitergehen, zurückgehen oder noch einmal sagen: einmal drücken, und es ist gelernt.
+        [learn] Jede Taste, jedes Pedal, jeder Knopf und jedes MIDI-Pedal lässt sich für weiter, zurück oder noch einmal lernen: Einmal drücken genügt.
         [knocks] Wenn nicht anders gelernt, heißt zweimal auf die Werkbank geklopft weiter, dreimal noch einmal. Ein Mikrofon hört zu; nichts wird aufgenommen oder behalten, nur wann und wie laut geklopft wurde, geht weiter.
         [try-knocks] Zeigt, wie laut es ist und welches Klopfen erkannt wurde: So findest du, wo das Mikrofon liegen soll.
         [language] Die Sprache von allem, was gesagt, gezeigt und gedruckt wird.

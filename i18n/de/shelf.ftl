@@ -204,8 +204,8 @@ log-heading = Was wirklich verbraucht wurde
 log-say = Was wirklich verbraucht wurde. Tab geht von Feld zu Feld; was du leer lässt, zählt nicht. Eingabe behält es.
 log-cord-name = Schnur, wie du sie nennst
 log-cord = Dicke der Schnur
-log-cut = Zugeschnittene Schnur, alles zusammen
-log-left-over = Übrige Schnur, alles zusammen
+log-cut = Zugeschnitten, alles zusammen
+log-left-over = Übrig, alles zusammen
 log-around = Dicke des Gegenstands
 log-width = Fertige Breite
 log-drawn = Durchgeholt
@@ -214,7 +214,7 @@ log-drawn-open = offen gelassen
 log-minutes = Arbeit in Minuten
 log-note = Notiz
 log-photograph = Foto, Pfad der Datei
-log-hint = Längen mit ihrer Einheit, etwa 4 mm, 5/32 in oder 2,5 m; ohne Einheit Millimeter.
+log-hint = Längen mit ihrer Einheit, etwa 4 mm, 5/32 Zoll oder 2,5 m; ohne Einheit Millimeter.
 log-keep = Behalten
 log-kept = Behalten.
 
@@ -239,7 +239,7 @@ log-field-say = { $field ->
     }
 
 # What is wrong with a field.
-log-length-unreadable = „{ $given }“ ist keine Länge: Gib eine Zahl und eine Einheit an, etwa 4 mm, 5/32 in oder 2,5 m.
+log-length-unreadable = „{ $given }“ ist keine Länge: Gib eine Zahl und eine Einheit an, etwa 4 mm, 5/32 Zoll oder 2,5 m.
 log-length-unit = „{ $given }“ hat eine Einheit, die hier nicht bekannt ist: Bekannt sind mm, cm, m, in und ft; versuch es mit 4 mm.
 log-length-comma = Das Komma in „{ $given }“ lässt sich auf zwei Arten lesen: Schreib einen Punkt für die Dezimalen, oder lass es weg.
 log-length-fraction = „{ $given }“ ist ein Bruch ohne Einheit: Sind es Zoll, dann schreib { $given }in; sonst gib mm oder cm dazu an.

@@ -3,7 +3,7 @@
 # Above the tie that was left off, which one press takes up.
 start-left-off = Weiter mit
 # On its button.
-start-go-on = Wieder aufnehmen
+start-go-on = Weiterknüpfen
 
 # Below those that have room. $ties: so many more wait; they are reached by the way of the shelf.
 start-more-ties = { $ties ->

@@ -712,19 +712,19 @@ lay-one-note = { $over ->
        *[no] Anheben { -with-the-pick }, das Ende hindurchschieben
     }
 
-lay-show-clear = noch nichts zu kreuzen
+lay-show-clear = Noch nichts zu kreuzen
 
 # What else the screen says of a lay step.
 # Example: Etwa die Hälfte des Weges hoch, eben an Fuß 3 vorbei
 # $part, $share, $rim, $past, $made as for lay-say-way-on.
 lay-show-note-on = { $share ->
-        [little] Jetzt ein kleines Stück des Weges
-        [quarter] Jetzt etwa ein Viertel des Weges
-        [third] Jetzt etwa ein Drittel des Weges
-        [half] Jetzt etwa die Hälfte des Weges
-        [two-thirds] Jetzt etwa zwei Drittel des Weges
-        [three-quarters] Jetzt etwa drei Viertel des Weges
-       *[most] Jetzt der größte Teil des Weges
+        [little] Ab einem kleinen Stück des Weges
+        [quarter] Ab etwa einem Viertel des Weges
+        [third] Ab etwa einem Drittel des Weges
+        [half] Ab etwa der Hälfte des Weges
+        [two-thirds] Ab etwa zwei Dritteln des Weges
+        [three-quarters] Ab etwa drei Vierteln des Weges
+       *[most] Ab dem größten Teil des Weges
     } { $heading ->
         [falling] { -down }
        *[rising] { -up }
@@ -749,12 +749,12 @@ lay-show-lane = { $lane ->
 lay-show-note = { $landing ->
         [on-the-way] { $part ->
             [1] { $turns ->
-                [0] Halt deine Schnur dort fest
-                [one] Im Ganzen einmal { -round-it }. Halt deine Schnur dort fest
-                [2] Im Ganzen zweimal { -round-it }. Halt deine Schnur dort fest
-               *[other] Im Ganzen { $turns }-mal { -round-it }. Halt deine Schnur dort fest
+                [0] Dann halt deine Schnur, wo sie ist
+                [one] Im Ganzen einmal { -round-it }. Dann halt deine Schnur, wo sie ist
+                [2] Im Ganzen zweimal { -round-it }. Dann halt deine Schnur, wo sie ist
+               *[other] Im Ganzen { $turns }-mal { -round-it }. Dann halt deine Schnur, wo sie ist
             }
-           *[other] Halt deine Schnur dort fest
+           *[other] Dann halt deine Schnur, wo sie ist
         }
         [inside] { $heading ->
             [falling] Innen in der Bucht an { -bottom } { $to }

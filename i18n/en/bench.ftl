@@ -505,7 +505,7 @@ plan-ring-width = Width of a ring
 plan-tube-length = Tube length
 plan-have = Cord at hand
 
-plan-hint = Lengths as 30, 3cm, 1 1/4 in or 5/32in. The tube, its rows and pins, and the cord at hand may stay empty.
+plan-hint = Lengths as 30, 3 cm or 5/32 in. The tube, its rows and pins, and the cord at hand may stay empty.
 plan-answers = Knots that fit
 plan-all = { $count ->
         [one] One knot fits

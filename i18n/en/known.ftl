@@ -16,14 +16,14 @@ known-others = It does not do. These would:
 # What it comes to in so many passes. $verdict: covers, any (no length to cover is named), narrow, wide,
 # round (it does not go round), tube or cord. $drawn: tight, eased or open. Lengths: $tight and $widest
 # its widths, $width the one it is drawn up to, $cover the one asked for, $needed and $hand of cord.
-# Example: Doubled: covers, 36 mm, eased. It goes from 34 mm to 45 mm.
+# Example: Doubled: fits, 36 mm, eased. It goes from 34 mm to 45 mm.
 known-fit = { $passes ->
         [1] Single
         [2] Doubled
         [3] Tripled
        *[other] { $passes } passes
     }: { $verdict ->
-        [covers] it does, { $width }, { $drawn ->
+        [covers] fits, { $width }, { $drawn ->
             [tight] drawn tight
             [eased] eased
            *[open] open

@@ -167,7 +167,7 @@ take-back-show-phase = { $pass ->
        *[other] Taking back pass { $pass }, leg { $leg }
     }
 take-back-show-crossing = { $over ->
-        [yes] off OVER { $cords }
+        [yes] back OVER { $cords }
        *[no] out from under { $cords }
     }
 take-back-show-note = { $whole ->

@@ -710,19 +710,19 @@ lay-one-note = { $over ->
        *[no] { -Lift-up } { -with-the-pick }, and pass your end beneath
     }
 
-lay-show-clear = nothing to cross yet
+lay-show-clear = Nothing to cross yet
 
 # What else the screen says of a lay step.
 # Example: Second part: about half way up, just past bottom 3.
 # $part, $share, $rim, $past, $made as for lay-say-way-on.
 lay-show-note-on = { $share ->
-        [little] Now a little way
-        [quarter] Now about a quarter of the way
-        [third] Now about a third of the way
-        [half] Now about half way
-        [two-thirds] Now about two thirds of the way
-        [three-quarters] Now about three quarters of the way
-       *[most] Now most of the way
+        [little] From a little way
+        [quarter] From about a quarter of the way
+        [third] From about a third of the way
+        [half] From about half way
+        [two-thirds] From about two thirds of the way
+        [three-quarters] From about three quarters of the way
+       *[most] From most of the way
     } { $heading ->
         [falling] { -way-down }
        *[rising] { -way-up }
@@ -747,12 +747,12 @@ lay-show-lane = { $lane ->
 lay-show-note = { $landing ->
         [on-the-way] { $part ->
             [1] { $turns ->
-                [0] Hold your cord there
-                [one] Once { -round-the-tube } in all. Hold your cord there
-                [2] Twice { -round-the-tube } in all. Hold your cord there
-               *[other] { $turns } times { -round-the-tube } in all. Hold your cord there
+                [0] Then hold your cord where it is
+                [one] Once { -round-the-tube } in all, then hold your cord where it is
+                [2] Twice { -round-the-tube } in all, then hold your cord where it is
+               *[other] { $turns } times { -round-the-tube } in all, then hold your cord where it is
             }
-           *[other] Hold your cord there
+           *[other] Then hold your cord where it is
         }
         [inside] { $heading ->
             [falling] Inside the loop at { -bottom } { $to }

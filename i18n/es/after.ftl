@@ -13,7 +13,7 @@ lift-say = { $task ->
         [bottom-pins] Sujeta el nudo con una mano y quita las { $pins } clavijas { -of-bottom }.
         [over-ball] Desliza el nudo hacia arriba hasta sacarlo del tubo, y pásalo sobre la bola sin voltearlo. Por el camino los bordes se cierran, y el medio queda tan ancho como está.
         [marks] Despega los trocitos de cinta de los senos. Luego saca las cintas de debajo de los cabos, poco a poco, una tras otra. El nudo se queda donde está.
-        [draw-pins] Saca los alfileres en T uno a uno, de fuera hacia dentro, y con la otra mano mantén plano el salvamanteles. Déjalos en un plato.
+        [draw-pins] Saca los alfileres en T uno a uno, de fuera hacia dentro, y con la otra mano mantén plano el tapete. Déjalos en un plato.
        *[slip-off] Desliza el nudo hacia arriba hasta sacarlo del tubo, y pásalo al objeto sin voltearlo. Gíralo hasta que los chicotes salgan donde quieras.{ $thick ->
             [bottom] { " " }El borde del pie va al extremo grueso.
             [top] { " " }El borde de la cabeza va al extremo grueso.
@@ -43,7 +43,7 @@ lift-say-teach = { $task ->
         [bottom-pins] Sujeta el nudo con una mano para que no salte, y quita las { $pins } clavijas { -of-bottom }.
         [over-ball] Desliza el nudo hacia arriba hasta sacarlo del tubo, y pásalo sobre la bola sin voltearlo y sin que se retuerza. Por el camino los bordes se cierran, y el medio queda tan ancho como está: eso lo sujeta en la bola mientras lo igualas.
         [marks] Despega los trocitos de cinta de los senos. Luego saca las cintas de debajo de los cabos, poco a poco, una tras otra. El nudo se queda donde está. La cinta que no salga se corta entre dos senos y se saca a trozos.
-        [draw-pins] Saca los alfileres en T uno a uno, de fuera hacia dentro, y déjalos en un plato. Con la otra mano mantén plano el salvamanteles: lo que se suelta de golpe salta y pierde su orden.
+        [draw-pins] Saca los alfileres en T uno a uno, de fuera hacia dentro, y déjalos en un plato. Con la otra mano mantén plano el tapete: lo que se suelta de golpe salta y pierde su orden.
        *[slip-off] Desliza el nudo hacia arriba hasta sacarlo del tubo, y pásalo al objeto sin voltearlo y sin que se retuerza. Está flojo, como debe ser. Gíralo hasta que los chicotes salgan donde quieras.{ $thick ->
             [bottom] { " " }El borde del pie va al extremo grueso.
             [top] { " " }El borde de la cabeza va al extremo grueso.
@@ -273,7 +273,7 @@ finish-say = { $task ->
         } Entre el seno { $pin } { -of-bottom } y el seno { $top } { -of-top }, en la fila { $row } { -from-the-bottom }, hay dos cabos empalmados. Ciñe los dos extremos y mira que ninguno se haya salido de su cruce. Donde asomen, se cortarán.
         [trim] Corta los { $ends } chicotes donde salen, dejando una punta tan larga como el grueso del cabo.
         [seal] Si el cabo es de nailon, de poliéster o de otra fibra que se funde, saca un poco cada punta, séllala con calor lejos del nudo, deja que se enfríe y vuelve a meterla debajo. La fibra natural no se sella con calor: la sujeta una gota de pegamento.
-        [press] Prensa el salvamanteles bajo una tabla con algo pesado encima. Luego cóselo por la cara de abajo donde se cruzan los cabos, o sujeta los cruces con pegamento, para que guarde su forma.
+        [press] Prensa el tapete bajo una tabla con algo pesado encima. Luego cóselo por la cara de abajo donde se cruzan los cabos, o sujeta los cruces con pegamento, para que guarde su forma.
        *[done] El nudo está hecho: { $leads } ramales y { $bights } senos{ $nested ->
            [one] { "" }
           *[other] , { $nested } anidados{ $lands ->
@@ -311,7 +311,7 @@ finish-say-brief = { $task ->
         } Empalme entre el seno { $pin } { -of-bottom } y el seno { $top } { -of-top }, fila { $row }: los dos extremos ceñidos.
         [trim] Corta los { $ends } chicotes y deja una punta tan larga como el grueso del cabo.
         [seal] Sella los { $ends } chicotes, si se funden, y vuelve a meterlos debajo.
-        [press] Prensa el salvamanteles, luego cóselo o pégalo por la cara de abajo.
+        [press] Prensa el tapete, luego cóselo o pégalo por la cara de abajo.
        *[done] Hecho: { $leads } ramales y { $bights } senos{ $nested ->
            [one] { "" }
           *[other] , { $nested } anidados{ $lands ->
@@ -364,7 +364,7 @@ finish-say-teach = { $task ->
         } Entre el seno { $pin } { -of-bottom } y el seno { $top } { -of-top }, en la fila { $row } { -from-the-bottom }, hay dos cabos empalmados. Ciñe los dos extremos, uno después del otro, y mira que ninguno se haya salido de su cruce: es lo que los sujeta y los tapa. Donde asomen, se cortarán.
         [trim] Antes, el nudo tiene que estar igualado del todo: el cabo cortado no vuelve. Corta los { $ends } chicotes donde salen, dejando una punta tan larga como el grueso del cabo.
         [seal] Si el cabo es de nailon, de poliéster o de otra fibra que se funde, saca un poco cada punta, séllala con calor lejos del nudo, para que no se deshilache, deja que se enfríe y vuelve a meterla debajo. La fibra natural no se sella con calor: la sujeta una gota de pegamento.
-        [press] Prensa el salvamanteles bajo una tabla con algo pesado encima. Luego cóselo por la cara de abajo donde se cruzan los cabos, o sujeta los cruces con pegamento, para que guarde su forma. Basta una puntada cada tres cruces, y ninguna debe verse por la cara de arriba.
+        [press] Prensa el tapete bajo una tabla con algo pesado encima. Luego cóselo por la cara de abajo donde se cruzan los cabos, o sujeta los cruces con pegamento, para que guarde su forma. Basta una puntada cada tres cruces, y ninguna debe verse por la cara de arriba.
        *[done] El nudo está hecho: { $leads } ramales y { $bights } senos{ $nested ->
            [one] { "" }
           *[other] , { $nested } anidados{ $lands ->

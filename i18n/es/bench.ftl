@@ -12,7 +12,7 @@ ask-length-unreadable = { $asking ->
         [object] El diámetro del objeto
         [girth] El contorno del objeto
         [ball] El diámetro de la bola
-        [mat] El tamaño del salvamanteles
+        [mat] El tamaño del tapete
         [cover] El largo que se va a cubrir
         [cord] El grueso del cabo
         [tube] El diámetro del tubo
@@ -26,7 +26,7 @@ ask-length-unit = { $asking ->
         [object] El diámetro del objeto
         [girth] El contorno del objeto
         [ball] El diámetro de la bola
-        [mat] El tamaño del salvamanteles
+        [mat] El tamaño del tapete
         [cover] El largo que se va a cubrir
         [cord] El grueso del cabo
         [tube] El diámetro del tubo
@@ -40,7 +40,7 @@ ask-length-comma = { $asking ->
         [object] El diámetro del objeto
         [girth] El contorno del objeto
         [ball] El diámetro de la bola
-        [mat] El tamaño del salvamanteles
+        [mat] El tamaño del tapete
         [cover] El largo que se va a cubrir
         [cord] El grueso del cabo
         [tube] El diámetro del tubo
@@ -54,7 +54,7 @@ ask-length-fraction = { $asking ->
         [object] El diámetro del objeto
         [girth] El contorno del objeto
         [ball] El diámetro de la bola
-        [mat] El tamaño del salvamanteles
+        [mat] El tamaño del tapete
         [cover] El largo que se va a cubrir
         [cord] El grueso del cabo
         [tube] El diámetro del tubo
@@ -68,7 +68,7 @@ ask-length-nought = { $asking ->
         [object] El diámetro del objeto
         [girth] El contorno del objeto
         [ball] El diámetro de la bola
-        [mat] El tamaño del salvamanteles
+        [mat] El tamaño del tapete
         [cover] El largo que se va a cubrir
         [cord] El grueso del cabo
         [tube] El diámetro del tubo
@@ -82,7 +82,7 @@ ask-length-range = { $asking ->
         [object] El diámetro del objeto
         [girth] El contorno del objeto
         [ball] El diámetro de la bola
-        [mat] El tamaño del salvamanteles
+        [mat] El tamaño del tapete
         [cover] El largo que se va a cubrir
         [cord] El grueso del cabo
         [tube] El diámetro del tubo
@@ -105,7 +105,7 @@ ask-count-range = { $counted ->
 ask-thread-unknown = La rosca «{ $given }» no se conoce: puede ser { $known }; prueba con M4 o M5.
 
 ask-missing = { $asking ->
-        [object] Falta lo que se va a cubrir: di qué grueso tiene, por ejemplo --object 30mm, mide su contorno, por ejemplo --girth 94mm, o da una bola o un salvamanteles, por ejemplo --ball 38mm o --mat 150mm.
+        [object] Falta lo que se va a cubrir: di qué grueso tiene, por ejemplo --object 30mm, mide su contorno, por ejemplo --girth 94mm, o da una bola o un tapete, por ejemplo --ball 38mm o --mat 150mm.
         [cover] Falta el largo que se va a cubrir: añádelo, por ejemplo --cover 30mm.
         [cord] Falta el cabo: añade su grueso, por ejemplo --cord 4mm.
        *[tube] Falta el tubo: añade su diámetro, por ejemplo --tube 45mm.
@@ -605,7 +605,7 @@ plan-field-say = { $asking ->
         [object] Diámetro del objeto
         [girth] Contorno del objeto
         [ball] Diámetro de la bola
-        [mat] Tamaño del salvamanteles
+        [mat] Tamaño del tapete
         [in-place] Hecho sobre lo que cubre
         [cover] Largo que cubrir
         [cord] Cabo

@@ -30,7 +30,7 @@ count-so-far = { $asked ->
     }
 # $tie: the knot that was found. $colours: what its colours say: cord, passes, strands, alike or too-many.
 count-told = { $asked ->
-        [bights] Sujeta el nudo de pie. ¿Cuántas ondas tiene su borde del pie? Pon el pulgar en una y cuenta toda la vuelta. Siguiente: sumar uno.
+        [bights] Sujeta el nudo derecho, con el pie abajo. ¿Cuántas ondas tiene su borde del pie? Pon el pulgar en una y cuenta toda la vuelta. Siguiente: sumar uno.
         [nested] Mira un punto de ese borde. ¿Cuántas ondas hay ahí metidas una dentro de otra? Los cabos que van juntos todo el camino cuentan como uno. En la mayoría de los nudos es 1. Siguiente: sumar uno.
         [lands] Desde una onda de fuera del pie sigue un cabo hasta el borde de la cabeza. ¿En qué fila de ondas da allí la vuelta, siendo 1 la de fuera? Siguiente: una fila más adentro.
         [rows] Desde { $nested ->

@@ -1,4 +1,4 @@
-# Lo que se dice donde un nudo no sale de un tubo: en una barandilla, algo cónico, una bola, un salvamanteles.
+# Lo que se dice donde un nudo no sale de un tubo: en una barandilla, algo cónico, una bola, un tapete.
 
 # Ejemplo: Cada vez que pases por debajo, saca el cabo entero: quedan 3,2 metros.
 draw-through-say = { $known ->

@@ -25,7 +25,7 @@ shape-ball-full = { $leads } ramales y { $bights } senos son más de lo que admi
     }, o una bola de { $ball_from }, o un cabo más fino.
 # $cord_to: the thickest cord that does.
 shape-ball-small = Un cabo de { $cord } es demasiado grueso para doblarse alrededor de una bola de { $ball }: usa un cabo de { $cord_to } como mucho, o una bola de { $ball_from } por lo menos.
-shape-mat-full = { $leads } ramales y { $bights } senos no caben en un salvamanteles de { $outer }: usa { $most_leads ->
+shape-mat-full = { $leads } ramales y { $bights } senos no caben en un tapete de { $outer }: usa { $most_leads ->
         [0] { $most_bights ->
             [0] menos ramales y menos senos
            *[other] como mucho { $most_bights } senos
@@ -34,7 +34,7 @@ shape-mat-full = { $leads } ramales y { $bights } senos no caben en un salvamant
             [0] { "" }
            *[other] , o como mucho { $most_bights } senos
         }
-    }, o un salvamanteles de { $outer_from }, o un cabo más fino.
+    }, o un tapete de { $outer_from }, o un cabo más fino.
 shape-hole-small = { $bights } senos no caben alrededor de un hueco de { $hole }: usa { $most_bights ->
         [0] { "" }
        *[other] como mucho { $most_bights } senos, o{" "}
@@ -57,7 +57,7 @@ rig-no-room-in-place = { $leads } ramales y { $bights } senos en { $passes ->
 # Example: Necesitas, 1 de 6: una tabla de corcho o de madera blanda, de 180 milímetros de ancho como mínimo. Pulsa siguiente cuando la tengas.
 kit-board-say = Necesitas, { $number } de { $items }: una tabla de corcho o de madera blanda, de { $across } de ancho como mínimo. Pulsa siguiente cuando la tengas.
 kit-board-say-brief = Una tabla de corcho o de madera blanda, de { $across } de ancho como mínimo.
-kit-board-say-teach = Necesitas, { $number } de { $items }: una tabla de corcho o de madera blanda, de { $across } de ancho como mínimo. Pulsa siguiente cuando la tengas. El salvamanteles se hace plano sobre ella, alrededor de alfileres clavados.
+kit-board-say-teach = Necesitas, { $number } de { $items }: una tabla de corcho o de madera blanda, de { $across } de ancho como mínimo. Pulsa siguiente cuando la tengas. El tapete se hace plano sobre ella, alrededor de alfileres clavados.
 kit-board-show = Tabla de corcho o de madera blanda, { $across } de ancho
 kit-board-note = En ella se clavan los alfileres
 

@@ -26,7 +26,7 @@ help-shelf-restore = Poner en el estante todos los nudos de una copia; no se sob
 help-shelf-delete = Quitar un nudo del estante
 help-shelf-undo = Recuperar un nudo borrado
 help-sheet-card = El nudo, sus datos y todos los tramos en una tabla
-help-sheet-strip = Números de las clavijas y marcas de los agujeros a tamaño real, para rodear con ellos el tubo; de un salvamanteles, la hoja de su tabla; en su sitio, las tiras de marcas
+help-sheet-strip = Números de las clavijas y marcas de los agujeros a tamaño real, para rodear con ellos el tubo; de un tapete, la hoja de su tabla; en su sitio, las tiras de marcas
 help-sheet-stage = El dibujo de un paso
 help-sheet-reel = El nudo entero como imagen en movimiento, tramo a tramo, con sus palabras
 
@@ -46,7 +46,7 @@ help-cords = Cómo llamas a los cabos: un nombre para cada hebra, o para cada pa
 help-object = Diámetro del objeto; si se afina, los de sus dos extremos, primero el de abajo
 help-girth = Contorno del objeto, en vez de su diámetro
 help-ball = Diámetro de una bola que se cubre, en vez de un objeto
-help-mat = Un salvamanteles plano, en vez de un objeto: de borde a borde, y su hueco detrás de dos puntos
+help-mat = Un tapete plano, en vez de un objeto: de borde a borde, y su hueco detrás de dos puntos
 help-in-place = Hacerlo sobre lo que cubre, sin tubo: no se pasa nada por encima
 help-cover = Largo del objeto que se va a cubrir; si se afina, el largo en el que lo hace
 help-cord = El cabo: su grueso, una norma como III o 550, o el nombre de uno guardado

@@ -153,7 +153,7 @@ order-label = { $field ->
         [rows] Agujeros de cada fila de un anillo
         [object] Grueso del objeto
         [ball] Diámetro de una bola
-        [mat] Salvamanteles, de borde a borde
+        [mat] Tapete, de borde a borde
         [in_place] Deslizado encima o hecho en su sitio
         [cover] Largo que se va a cubrir
        *[gap] Hueco delante en el palo

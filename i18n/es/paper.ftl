@@ -18,7 +18,7 @@ paper-name = { $kind ->
 paper-for = { $kind ->
         [card] Todos sus datos y cada tramo en una tabla, para una tarde sin ordenador.
         [strip] Números de las clavijas y marcas de los agujeros a tamaño real, para rodear con ellos el tubo.
-        [board] Dónde van los alfileres en T a tamaño real, para sujetarla a la tabla con cinta: en varias páginas si el salvamanteles es grande.
+        [board] Dónde van los alfileres en T a tamaño real, para sujetarla a la tabla con cinta: en varias páginas si el tapete es grande.
         [stage] El nudo tal como está ahora, con las palabras del paso.
        *[reel] El nudo entero, tramo a tramo con sus palabras, para dárselo a una clase.
     }

@@ -5,7 +5,7 @@ plan-covers = { $covered ->
         [round] Mango, barandilla
         [taper] Cónico
         [ball] Bola, pomo
-       *[mat] Salvamanteles
+       *[mat] Tapete
     }
 plan-slides-asked = ¿Se puede deslizar el nudo encima?
 plan-slides = { $slides ->
@@ -18,7 +18,7 @@ plan-covers-told = { $covered ->
         [round] Se cubre un mango o una barandilla, igual de grueso en todo lo largo.
         [taper] Se cubre algo cónico, con un extremo grueso y otro delgado.
         [ball] Se cubre una bola o un pomo.
-       *[mat] No se cubre nada: es un salvamanteles, hecho sobre una tabla.
+       *[mat] No se cubre nada: es un tapete, hecho sobre una tabla.
     } Las flechas derecha e izquierda lo cambian.
 plan-slides-told = { $slides ->
         [on] ¿Se puede deslizar el nudo encima? Sí: se hace en un tubo con clavijas y se desliza.
@@ -30,7 +30,7 @@ plan-measure-wanted = { $covered ->
         [round] ¿Qué grosor tiene el objeto? Mídelo de lado a lado, o alrededor con una cinta.
         [taper] ¿Qué grosor tiene en cada extremo? Da los dos con dos puntos en medio, primero el del pie, como 32:26 mm.
         [ball] ¿Qué diámetro tiene la bola?
-       *[mat] ¿Qué tamaño tendrá el salvamanteles de borde a borde? El hueco va tras dos puntos, como 150:60 mm.
+       *[mat] ¿Qué tamaño tendrá el tapete de borde a borde? El hueco va tras dos puntos, como 150:60 mm.
     }
 plan-taper = Sus dos extremos, primero el pie
 plan-ball = Su diámetro

@@ -129,7 +129,7 @@ telling = { $detail ->
 start-tie-progress = { $laid } de { $legs } tramos tendidos, última vez { $days ->
         [0] { $hours ->
             [0] { $minutes ->
-                [0] ahora mismo
+                [0] hace un momento
                *[other] hace { $minutes } min
             }
            *[other] hace { $hours } h

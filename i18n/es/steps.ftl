@@ -737,19 +737,19 @@ lay-one-note = { $over ->
        *[no] Levanta { -with-the-pick } y mete tu extremo
     }
 
-lay-show-clear = aún nada que cruzar
+lay-show-clear = Aún nada que cruzar
 
 # What else the screen says of a lay step.
 # Ejemplo: Cerca de la mitad de la subida, justo tras la 3 del pie
 # $part, $share, $rim, $past, $made as for lay-say-way-on.
 lay-show-note-on = { $share ->
-        [little] Ahora un poco
-        [quarter] Ahora cerca de un cuarto
-        [third] Ahora cerca de un tercio
-        [half] Ahora cerca de la mitad
-        [two-thirds] Ahora cerca de dos tercios
-        [three-quarters] Ahora cerca de tres cuartos
-       *[most] Ahora la mayor parte
+        [little] Desde un poco
+        [quarter] Desde cerca de un cuarto
+        [third] Desde cerca de un tercio
+        [half] Desde cerca de la mitad
+        [two-thirds] Desde cerca de dos tercios
+        [three-quarters] Desde cerca de tres cuartos
+       *[most] Desde la mayor parte
     } { $heading ->
         [falling] { -of-the-way-down }
        *[rising] { -of-the-way-up }
@@ -774,12 +774,12 @@ lay-show-lane = { $lane ->
 lay-show-note = { $landing ->
         [on-the-way] { $part ->
             [1] { $turns ->
-                [0] Sujeta ahí tu cabo
-                [one] { -One-turn } en total. Sujeta ahí tu cabo
-                [2] Dos { -turns } en total. Sujeta ahí tu cabo
-               *[other] { $turns } { -turns } en total. Sujeta ahí tu cabo
+                [0] Luego sujeta tu cabo donde está
+                [one] { -One-turn } en total. Luego sujeta tu cabo donde está
+                [2] Dos { -turns } en total. Luego sujeta tu cabo donde está
+               *[other] { $turns } { -turns } en total. Luego sujeta tu cabo donde está
             }
-           *[other] Sujeta ahí tu cabo
+           *[other] Luego sujeta tu cabo donde está
         }
         [inside] { $heading ->
             [falling] Por dentro del bucle, en la { $to } { -of-bottom }

@@ -392,7 +392,7 @@ plan-answer-shape = { $width } de large, { $drawn ->
 plan-answer-work = { $long } de cordon{ $strands ->
         [one] { "" }
        *[other] { " " }en { $strands } circuits
-    }, { $legs } trajets à { $angle }°, { $tucks } fois à glisser{ $other_tucks ->
+    }, { $legs } trajets à { $angle }°, { $tucks } passages dessous{ $other_tucks ->
         [0] { "" }
        *[other] { " " }(commencé en enjambant, { $other_tucks })
     }, environ { $time }{ $cost ->
@@ -552,7 +552,7 @@ plan-filter = { $key } : { $filter ->
            *[other] cordon plat ou creux
         }
        *[weave] { $choice ->
-            [0] moins de passages
+            [0] moins de passages dessous
            *[other] commencé en enjambant
         }
     }

@@ -3,7 +3,7 @@
 # A knot on its card: its few figures, a short line each. Exemple : cache 86 %
 plan-card-size = { $width }, { $time }
 plan-card-hides = cache { $hides } %
-plan-card-tucks = { $tucks } fois à glisser
+plan-card-tucks = { $tucks } passages dessous
 plan-card-cord = { $long } de cordon
 
 # In an empty field. Exemple : par ex. 30 mm

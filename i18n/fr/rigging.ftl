@@ -440,7 +440,7 @@ rig-pins-show = { $rim ->
         [yes] trous { $most }, { $last }
        *[no] { $step ->
             [1] chaque trou dès { $first }
-           *[other] 1 trou sur { $step } dès { $first }
+           *[other] un trou sur { $step }, depuis le { $first }
         }
     }
 rig-pins-note = { $rim ->

@@ -7,7 +7,7 @@ start-tied-tube = sur un tube
 start-tied-hand = autour de la main
 
 # What the knot comes to, as start-facts, where it is tied round the hand. $strands is one here. $cord: a length with its unit.
-start-facts-round-hand = { $leads } brins, { $bights } ganses autour de la main, sans tube ni picots, { $tucks } fois à glisser dessous{ $other_tucks ->
+start-facts-round-hand = { $leads } brins, { $bights } ganses autour de la main, sans tube ni picots, { $tucks } passages dessous{ $other_tucks ->
         [0] { "" }
        *[other] , ou { $other_tucks } en commençant par enjamber
     }. { $hand ->

@@ -46,7 +46,7 @@ start-facts = { $leads } brins, { $bights } ganses{ $nested ->
     }, { $strands ->
         [one] un circuit
        *[other] { $strands } circuits
-    }, { $tucks } fois à glisser dessous{ $other_tucks ->
+    }, { $tucks } passages dessous{ $other_tucks ->
         [0] { "" }
        *[other] , ou { $other_tucks } en commençant par enjamber
     }. { $staggered ->
@@ -130,7 +130,7 @@ start-tie-progress = { $laid ->
     } sur { $legs }, { $days ->
         [0] { $hours ->
             [0] { $minutes ->
-                [0] repris à l’instant
+                [0] dernière fois à l’instant
                *[other] dernière fois il y a { $minutes } min
             }
            *[other] dernière fois il y a { $hours } h

@@ -7,8 +7,8 @@ start-go-on = Le reprendre
 
 # Below those that have room. $ties: so many more wait; they are reached by the way of the shelf.
 start-more-ties = { $ties ->
-        [one] Encore 1 sous « Mes nœuds ».
-       *[other] Encore { $ties } sous « Mes nœuds ».
+        [one] 1 autre dans « Mes nœuds ».
+       *[other] { $ties } autres dans « Mes nœuds ».
     }
 
 # The ways, each beside its key: a few words.

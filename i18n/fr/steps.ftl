@@ -718,19 +718,19 @@ lay-one-note = { $over ->
        *[no] Soulevez { -with-the-pick } et passez votre bout
     }
 
-lay-show-clear = encore rien à croiser
+lay-show-clear = Encore rien à croiser
 
 # What else the screen says of a lay step.
 # Exemple : Au milieu de la montée, juste après le 3 de base
 # $part, $share, $rim, $past, $made as for lay-say-way-on.
 lay-show-note-on = { $share ->
-        [little] Maintenant au début
-        [quarter] Maintenant vers le quart
-        [third] Maintenant vers le tiers
-        [half] Maintenant vers le milieu
-        [two-thirds] Maintenant vers les deux tiers
-        [three-quarters] Maintenant vers les trois quarts
-       *[most] Maintenant presque à la fin
+        [little] Depuis le début
+        [quarter] Depuis le quart environ
+        [third] Depuis le tiers environ
+        [half] Depuis le milieu environ
+        [two-thirds] Depuis les deux tiers environ
+        [three-quarters] Depuis les trois quarts environ
+       *[most] Depuis presque la fin
     } { $heading ->
         [falling] { -of-the-way-down }
        *[rising] { -of-the-way-up }
@@ -756,11 +756,11 @@ lay-show-lane = { $lane ->
 lay-show-note = { $landing ->
         [on-the-way] { $part ->
             [1] { $turns ->
-                [0] Tenez là votre cordon
-                [one] 1 { -turn } en tout. Tenez là votre cordon
-               *[other] { $turns } { -turns } en tout. Tenez là votre cordon
+                [0] Puis tenez votre cordon là où il est
+                [one] 1 { -turn } en tout. Puis tenez votre cordon là où il est
+               *[other] { $turns } { -turns } en tout. Puis tenez votre cordon là où il est
             }
-           *[other] Tenez là votre cordon
+           *[other] Puis tenez votre cordon là où il est
         }
         [inside] { $heading ->
             [falling] En dedans de la ganse, au { $to } { -of-bottom }

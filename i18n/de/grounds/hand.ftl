@@ -255,16 +255,16 @@ lay-print = { $heading ->
        *[rising] Handgelenk { $from }, { $from-place }, { $way }, zu Spitzen { $to }, { $to-place }
     }
 lay-show-note-on = { $share ->
-        [little] Jetzt ein kleines Stück des Weges
-        [quarter] Jetzt etwa ein Viertel des Weges
-        [third] Jetzt etwa ein Drittel des Weges
-        [half] Jetzt etwa die Hälfte des Weges
-        [two-thirds] Jetzt etwa zwei Drittel des Weges
-        [three-quarters] Jetzt etwa drei Viertel des Weges
-       *[most] Jetzt der größte Teil des Weges
+        [little] Ab einem kleinen Stück des Weges
+        [quarter] Ab etwa einem Viertel des Weges
+        [third] Ab etwa einem Drittel des Weges
+        [half] Ab etwa der Hälfte des Weges
+        [two-thirds] Ab etwa zwei Dritteln des Weges
+        [three-quarters] Ab etwa drei Vierteln des Weges
+       *[most] Ab dem größten Teil des Weges
     }
 lay-show-note = { $landing ->
-        [on-the-way] Halt deine Schnur dort fest
+        [on-the-way] Dann halt deine Schnur, wo sie ist
         [inside] Innen in der Bucht
         [outside] Außen um die Bucht
         [home-and-on] Zurück am Anfang: über das Ende und weiter

@@ -259,16 +259,16 @@ lay-print = { $heading ->
        *[rising] Wrist { $from }, { $from-place }, { $way }, to tip { $to }, { $to-place }
     }
 lay-show-note-on = { $share ->
-        [little] Now a little way
-        [quarter] Now about a quarter of the way
-        [third] Now about a third of the way
-        [half] Now about half way
-        [two-thirds] Now about two thirds of the way
-        [three-quarters] Now about three quarters of the way
-       *[most] Now most of the way
+        [little] From a little way
+        [quarter] From about a quarter of the way
+        [third] From about a third of the way
+        [half] From about half way
+        [two-thirds] From about two thirds of the way
+        [three-quarters] From about three quarters of the way
+       *[most] From most of the way
     }
 lay-show-note = { $landing ->
-        [on-the-way] Hold your cord there
+        [on-the-way] Then hold your cord where it is
         [inside] Inside the loop
         [outside] Outside the loop
         [home-and-on] Back at the start: over the tail, and on

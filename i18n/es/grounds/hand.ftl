@@ -244,16 +244,16 @@ lay-print = { $heading ->
        *[rising] Muñeca { $from }, { $from-place }, { $way }, a yemas { $to }, { $to-place }
     }
 lay-show-note-on = { $share ->
-        [little] Ahora un poco del camino
-        [quarter] Ahora cerca de un cuarto del camino
-        [third] Ahora cerca de un tercio del camino
-        [half] Ahora cerca de la mitad del camino
-        [two-thirds] Ahora cerca de dos tercios del camino
-        [three-quarters] Ahora cerca de tres cuartos del camino
-       *[most] Ahora la mayor parte del camino
+        [little] Desde un poco del camino
+        [quarter] Desde cerca de un cuarto del camino
+        [third] Desde cerca de un tercio del camino
+        [half] Desde cerca de la mitad del camino
+        [two-thirds] Desde cerca de dos tercios del camino
+        [three-quarters] Desde cerca de tres cuartos del camino
+       *[most] Desde la mayor parte del camino
     }
 lay-show-note = { $landing ->
-        [on-the-way] Sujeta ahí tu cabo
+        [on-the-way] Luego sujeta tu cabo donde está
         [inside] Por dentro del bucle
         [outside] Por fuera del bucle
         [home-and-on] De vuelta al principio: por encima de la cola, y sigue

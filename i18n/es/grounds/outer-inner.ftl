@@ -1,4 +1,4 @@
-# Un salvamanteles en una tabla: dos círculos de clavijas, que son alfileres en T. El de fuera es el del borde, el de dentro el
+# Un tapete en una tabla: dos círculos de clavijas, que son alfileres en T. El de fuera es el del borde, el de dentro el
 # del hueco; «dentro» y «fuera» ya dicen por dónde va el cabo en un bucle.
 
 -all-through = Cada vez que pasa por debajo, pasa entero.
@@ -94,5 +94,5 @@ card-pins = Clava { $pins } alfileres en T repartidos por igual en cada uno de {
        *[no] cada uno { -of-top } en línea con el { -of-bottom } de su mismo número.
     }
 card-pins-apart = En un círculo de { $tube }, las clavijas van a { $apart } una de otra, midiendo alrededor.
-card-lift = Quitar: marca con cinta el seno 1 { -of-bottom } y cuida de que ningún chicote se escurra hacia dentro. Saca los alfileres uno a uno, manteniendo plano el salvamanteles.
+card-lift = Quitar: marca con cinta el seno 1 { -of-bottom } y cuida de que ningún chicote se escurra hacia dentro. Saca los alfileres uno a uno, manteniendo plano el tapete.
 card-caution-pins = Los alfileres en T sobresalen de la tabla: cuidado con los ojos y las palmas.

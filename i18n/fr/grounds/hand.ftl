@@ -248,16 +248,16 @@ lay-print = { $heading ->
        *[rising] Poignet { $from }, { $from-place }, { $way }, à doigts { $to }, { $to-place }
     }
 lay-show-note-on = { $share ->
-        [little] Maintenant au début
-        [quarter] Maintenant vers le quart
-        [third] Maintenant vers le tiers
-        [half] Maintenant vers le milieu
-        [two-thirds] Maintenant vers les deux tiers
-        [three-quarters] Maintenant vers les trois quarts
-       *[most] Maintenant presque à la fin
+        [little] Depuis le début
+        [quarter] Depuis le quart environ
+        [third] Depuis le tiers environ
+        [half] Depuis le milieu environ
+        [two-thirds] Depuis les deux tiers environ
+        [three-quarters] Depuis les trois quarts environ
+       *[most] Depuis presque la fin
     }
 lay-show-note = { $landing ->
-        [on-the-way] Tenez là votre cordon
+        [on-the-way] Puis tenez votre cordon là où il est
         [inside] En dedans de la ganse
         [outside] En dehors de la ganse
         [home-and-on] Au départ, enjambez le dormant et continuez
