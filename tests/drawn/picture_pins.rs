@@ -269,6 +269,44 @@ fn the_same_pins_have_their_numbers_in_pictures_of_every_size() {
     }
 }
 
+/// The way to a pin round the back ends at no pin that is seen: it would be taken for the one that is meant.
+#[test]
+fn the_way_to_a_far_pin_ends_at_no_other_pin() {
+    let mut tips = 0;
+    for counts in [(11, 9), (9, 7), (7, 5)] {
+        for nth in 0..2 * u32::from(counts.1) {
+            for (width, height) in [(540.0, 560.0), (662.0, 641.0), (900.0, 800.0)] {
+                let mut subject = told(counts, None, nth, &Captions::default());
+                // Its first part alone: the leg stands in the middle only as far as it is told.
+                if let Subject::Knot { moment, laying, .. } = &mut subject {
+                    *moment = Moment::At {
+                        pass_leg: laying.nth_leg(nth).unwrap(),
+                        crossings: 0..2,
+                    };
+                }
+                let size = Viewport::new(width, height);
+                let list = DisplayList::of(&subject.scene(View::RoundTheTube, size));
+                let pins = circles(&list, Role::Pin);
+                let shapes = [Role::From, Role::To].map(|role| paths(&list, role));
+                let shapes = shapes.iter().flatten().map(|shape| shape.bounding_box());
+                // A tip is 9 pixels long and 10 wide.
+                let is_tip = |shape: &Rect| {
+                    (shape.width() - 9.0).abs() < 0.1 && (shape.height() - 10.0).abs() < 0.1
+                };
+                for tip in shapes.filter(is_tip) {
+                    let touched = pins.iter().find(|pin| pin.bounding_box().overlaps(tip));
+                    assert!(
+                        touched.is_none(),
+                        "{counts:?} leg {nth}: {tip:?} {touched:?}"
+                    );
+                    tips += 1;
+                }
+            }
+        }
+    }
+    assert!(tips > 5, "{tips}");
+}
+
 fn tube_edges(list: &DisplayList) -> [f64; 2] {
     let tube = tube(list);
     [tube.x0, tube.x1]
