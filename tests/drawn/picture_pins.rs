@@ -3,7 +3,7 @@
 
 use crate::flat_cords;
 
-use kurbo::{BezPath, Circle, PathEl, Point, Rect, Shape as _};
+use kurbo::{BezPath, Circle, ParamCurve as _, PathEl, Point, Rect, Shape as _};
 use marlinspeak::bench::{Ground, Millimetres};
 use marlinspeak::guide::{AtOnce, Captions, GlossaryWord, Plan, Script};
 use marlinspeak::knot::{Hand, LayingOrder, Side};
@@ -50,12 +50,12 @@ fn tube(list: &DisplayList) -> Rect {
     bounds(items.find(|item| item.role == Role::Tube).unwrap())
 }
 
-/// A leg of a large knot goes out of a narrow picture: the number of the pin beyond is whole, has a tip that
-/// points out of the picture, and no pin that is seen stands at it.
+/// A leg of a large knot goes out of a narrow picture: the number of the pin beyond is whole, stands where the
+/// cord goes out and not among the numbers of pins that are seen, and has a tip that points out.
 #[test]
 fn the_number_of_a_pin_beyond_the_picture_points_to_it() {
     let laying = laying(21, 40, 2, "1", LayingOrder::default());
-    let mut beyond = 0;
+    let (mut beyond, mut at_cords) = (0, 0);
     for (width, height) in [(348.0, 448.0), (500.0, 420.0), (348.0, 447.0)] {
         let size = Viewport::new(width, height);
         for nth in 24..44 {
@@ -78,8 +78,9 @@ fn the_number_of_a_pin_beyond_the_picture_points_to_it() {
                         let what = format!("{width} {height} {moment:?}: {number:?}");
                         let edges = picture(size);
                         assert!(edges.contains_rect(number.bounding_box()), "{what}");
-                        let tips = paths(&list, tip).into_iter().map(BezPath::bounding_box);
-                        let tip = tips.clone().find(|tip| tip.overlaps(number.bounding_box()));
+                        let mut tips = paths(&list, tip).into_iter();
+                        let tip =
+                            tips.find(|tip| tip.bounding_box().overlaps(number.bounding_box()));
                         let at_it = pins.iter().filter(|pin| {
                             let is_of_rim =
                                 is_top(height, pin.center) == is_top(height, number.center);
@@ -90,10 +91,26 @@ fn the_number_of_a_pin_beyond_the_picture_points_to_it() {
                             assert_eq!(at_it, 1, "{what}");
                             continue;
                         };
-                        assert_eq!(at_it, 0, "{what}");
-                        let out = (tip.x1 - number.bounding_box().x1)
-                            .max(number.bounding_box().x0 - tip.x0);
-                        assert!(out > 4.0, "{what}: {tip:?}");
+                        // It stands at its cord: clear of every pin, and of the numbers of its rim.
+                        let plain = paths(&list, Role::PinNumber).into_iter();
+                        let mut plain = plain.map(BezPath::bounding_box);
+                        let row = plain.find(|other| {
+                            let middle = other.center();
+                            let is_of_rim = is_top(height, middle) == is_top(height, number.center);
+                            is_of_rim && (middle.y - number.center.y).abs() < number.radius
+                        });
+                        let nearest = pins.iter().map(|pin| {
+                            (pin.center - number.center).hypot() - pin.radius - number.radius
+                        });
+                        let nearest = nearest.fold(f64::MAX, f64::min);
+                        let is_at_cord = row.is_none() && nearest > 0.0;
+                        assert!(is_at_cord || at_it == 0, "{what}: {nearest} {row:?}");
+                        at_cords += usize::from(is_at_cord);
+                        let corners = tip.segments().map(|edge| edge.start());
+                        let out = corners.map(|corner| (corner - number.center).hypot());
+                        let out = out.fold(0.0, f64::max) - number.radius;
+                        let tip = tip.bounding_box();
+                        assert!(out > 3.0, "{what}: {out}");
                         assert!(edges.contains_rect(tip), "{what}: {tip:?}");
                         beyond += 1;
                     }
@@ -101,7 +118,7 @@ fn the_number_of_a_pin_beyond_the_picture_points_to_it() {
             }
         }
     }
-    assert!(beyond > 20, "{beyond}");
+    assert!(beyond > 20 && at_cords > beyond / 2, "{beyond} {at_cords}");
 }
 
 /// A leg of a knot on a ground, with the words of a language in its picture.
@@ -288,7 +305,7 @@ fn the_way_to_a_far_pin_ends_at_no_other_pin() {
                 let list = DisplayList::of(&subject.scene(View::RoundTheTube, size));
                 let pins = circles(&list, Role::Pin);
                 let shapes = [Role::From, Role::To].map(|role| paths(&list, role));
-                let shapes = shapes.iter().flatten().map(|shape| shape.bounding_box());
+                let shapes = shapes.iter().flatten().map(kurbo::Shape::bounding_box);
                 // A tip is 9 pixels long and 10 wide.
                 let is_tip = |shape: &Rect| {
                     (shape.width() - 9.0).abs() < 0.1 && (shape.height() - 10.0).abs() < 0.1

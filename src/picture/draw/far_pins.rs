@@ -128,8 +128,12 @@ impl KnotDrawing<'_> {
     /// picture, and would be taken for it.
     pub(super) fn is_at(&self, end: &FarEnd, visible: &VisiblePin) -> bool {
         let across = self.scene.point(visible.at).x - end.name.at.x;
-        let ring = f64::from(self.scene.layout.ring() + self.scene.layout.pin);
+        let layout = &self.scene.layout;
+        let ring = f64::from(layout.ring() + layout.pin);
+        let row = layout.number_height(visible.pin.rim);
+        let row = self.scene.number_point(visible.at, row).y;
         matches!(end.sign, FarSign::Beyond(_))
+            && (row - end.name.at.y).abs() < ring
             && self.scene.projection.board().is_none()
             && end.name.pin.rim == visible.pin.rim
             && end.name.pin != visible.pin

@@ -58,16 +58,17 @@ impl KnotScene {
                 .or_else(|| self.beside_tube(path, at_start))
             {
                 Some(beside)
-            } else if self.number_fits(rim_at(pin, &self.layout)) {
-                Some(self.at_the_side(pin))
             } else {
+                // Where its cord goes out of the picture; among the numbers of its rim it would be taken for
+                // that of the pin there.
                 self.leaves(path, at_start)
+                    .or_else(|| Some(self.at_the_side(pin)))
             }
         })
     }
 
     /// The place at the side of the picture, level with the numbers of its rim, for a pin beyond
-    /// that side. A number among the cords would stand where there is no pin.
+    /// that side whose cord is not seen to go out of the picture.
     fn at_the_side(&self, pin: SheetPoint) -> FarNumber {
         let layout = &self.layout;
         let height = layout.number_height(rim_at(pin, layout));
